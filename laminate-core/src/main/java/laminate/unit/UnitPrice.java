@@ -1,0 +1,85 @@
+package laminate.unit;
+
+import java.math.BigDecimal;
+
+/**
+ * The price of one kilogram, square metre, hour …; it may be finer than the currency's coins.
+ *
+ * @param amount the price of one, not negative
+ * @param currency code of ISO 4217
+ * @param basis what it is the price of one of
+ */
+public record UnitPrice(BigDecimal amount, String currency, PriceBasis basis) {
+    private static final String EXAMPLE = "3.10 GBP/kg";
+
+    /**
+     * Checks amount and currency.
+     *
+     * @param amount the price of one, not negative
+     * @param currency code of ISO 4217
+     * @param basis what it is the price of one of
+     * @throws IllegalArgumentException if the amount is negative, the currency unknown, or the basis missing
+     */
+    public UnitPrice {
+        if (amount.signum() < 0) {
+            throw new IllegalArgumentException("a price is not negative; " + amount.toPlainString() + " is");
+        }
+        if (basis == null) {
+            throw new IllegalArgumentException(
+                    "a price is per " + PriceBasis.accepted() + "; " + amount + " is per nothing");
+        }
+        Currencies.fractionDigits(currency);
+    }
+
+    /**
+     * Reads a price such as "3.10 GBP/kg".
+     *
+     * @param text the text
+     * @return the price
+     * @throws QuantityException if the text is not a plain decimal, a currency and what it is per
+     */
+    public static UnitPrice parse(String text) {
+        PriceText read = PriceText.read(text, EXAMPLE);
+        if (read.amount().signum() < 0) {
+            throw new QuantityException(
+                    NumberText.quoted(text) + " is negative; write a price of zero or more", read.amountStart());
+        }
+        return new UnitPrice(read.amount(), read.currency(), basis(text, read));
+    }
+
+    private static PriceBasis basis(String text, PriceText read) {
+        String per = read.per().orElse("");
+        if (per.isEmpty()) {
+            throw new QuantityException(
+                    NumberText.quoted(text) + " does not say per what; write it like " + EXAMPLE + "; accepted: per "
+                            + PriceBasis.accepted(),
+                    read.perStart());
+        }
+        return PriceBasis.find(per)
+                .orElseThrow(() -> new QuantityException(
+                        "unknown basis " + NumberText.quoted(per) + " of a price; accepted: per "
+                                + PriceBasis.accepted(),
+                        read.perStart()));
+    }
+
+    /**
+     * What an amount costs.
+     *
+     * @param quantity how much or how many, in the basis (kg, m², m, l, h, pieces, rolls)
+     * @return price times quantity, rounded half-up once to the currency's digits
+     * @throws IllegalArgumentException if the quantity is NaN or infinite
+     */
+    public Money cost(double quantity) {
+        return new Money(amount.multiply(Decimals.of(quantity)), currency);
+    }
+
+    /**
+     * The price as text that reads back.
+     *
+     * @return for example "3.10 GBP/kg"
+     */
+    @Override
+    public String toString() {
+        return amount.toPlainString() + " " + currency + "/" + basis;
+    }
+}
