@@ -1,0 +1,23 @@
+package laminate.theory;
+
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * Sums that keep what rounding would drop (A. Neumaier, ZAMM 54 (1974) 39), so that terms which cancel in the mathematics
+ * cancel to 0.0: A16 of a balanced laminate, B of a symmetric one.
+ */
+final class CompensatedSum {
+    private CompensatedSum() {}
+
+    static double of(int count, IntToDoubleFunction term) {
+        double sum = 0;
+        double lost = 0;
+        for (int i = 0; i < count; i++) {
+            double x = term.applyAsDouble(i);
+            double next = sum + x;
+            lost += Math.abs(sum) >= Math.abs(x) ? (sum - next) + x : (x - next) + sum;
+            sum = next;
+        }
+        return sum + lost;
+    }
+}
