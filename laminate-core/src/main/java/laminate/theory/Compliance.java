@@ -17,7 +17,13 @@ public record Compliance(Matrix3 a, Matrix3 b, Matrix3 d) {
     /** Beyond this condition number of the scaled stiffness fewer than four digits would be left. */
     private static final double WORST_CONDITION = 1e12;
 
-    /** Checks that all are there. */
+    /**
+     * Checks that all are there.
+     *
+     * @param a strain from force (m/N), symmetric
+     * @param b strain from moment (1/N): row strain, column moment; in general not symmetric
+     * @param d curvature from moment (1/(N·m)), symmetric
+     */
     public Compliance {
         Objects.requireNonNull(a, "a");
         Objects.requireNonNull(b, "b");

@@ -9,7 +9,12 @@ import java.util.Objects;
  * @param curvature κ = −w,xx, −w,yy, −2 w,xy (1/m)
  */
 public record Deformation(Vector3 strain, Vector3 curvature) {
-    /** Checks that both are there. */
+    /**
+     * Checks that both are there.
+     *
+     * @param strain ε0: εx, εy, γxy
+     * @param curvature κ = −w,xx, −w,yy, −2 w,xy (1/m)
+     */
     public Deformation {
         Objects.requireNonNull(strain, "strain");
         Objects.requireNonNull(curvature, "curvature");

@@ -12,6 +12,10 @@ public record EngineeringConstants(double Ex, double Ey, double Gxy, double nuxy
     /**
      * Checks the constants.
      *
+     * @param Ex modulus along x (Pa)
+     * @param Ey modulus along y (Pa)
+     * @param Gxy shear modulus (Pa)
+     * @param nuxy major Poisson ratio, −εy/εx under stress along x
      * @throws IllegalArgumentException if a modulus is not positive or the Poisson ratio not finite
      */
     public EngineeringConstants {

@@ -10,6 +10,8 @@ public record Expansion(double along, double across) {
     /**
      * Checks the coefficients; they may be negative (carbon and aramid along the fibre are).
      *
+     * @param along coefficient in direction 1 (1/K, or 1 for moisture: m/m per kg/kg)
+     * @param across coefficient in direction 2, same unit
      * @throws IllegalArgumentException if one is not finite
      */
     public Expansion {

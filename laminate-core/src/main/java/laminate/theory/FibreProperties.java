@@ -16,6 +16,11 @@ public record FibreProperties(double E1, double E2, double G12, double nu12, Opt
     /**
      * Checks the constants as those of a {@link Lamina}.
      *
+     * @param E1 modulus along the fibre (Pa)
+     * @param E2 modulus across (Pa)
+     * @param G12 shear modulus along the fibre (Pa)
+     * @param nu12 major Poisson ratio
+     * @param expansion α along and across (1/K), if known
      * @throws IllegalArgumentException if they cannot be
      */
     public FibreProperties {

@@ -29,6 +29,13 @@ public record Lamina(
     /**
      * Checks that the strain energy is positive: positive moduli and |ν12| &lt; √(E1/E2) (Jones 1999, section 2.4).
      *
+     * @param E1 modulus along direction 1 (Pa)
+     * @param E2 modulus along direction 2 (Pa)
+     * @param G12 in-plane shear modulus (Pa)
+     * @param nu12 major Poisson ratio: −ε2/ε1 under stress along 1
+     * @param transverseShear shear moduli across the thickness, if known
+     * @param thermalExpansion α1, α2 (1/K), if known
+     * @param moistureExpansion β1, β2 (strain per unit moisture content), if known
      * @throws IllegalArgumentException if it cannot be
      */
     public Lamina {

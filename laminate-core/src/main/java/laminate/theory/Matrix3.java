@@ -17,19 +17,20 @@ package laminate.theory;
  * @param m66 row shear, column shear
  */
 public record Matrix3(
-        double m11,
-        double m12,
-        double m16,
-        double m21,
-        double m22,
-        double m26,
-        double m61,
-        double m62,
-        double m66) {
+        double m11, double m12, double m16, double m21, double m22, double m26, double m61, double m62, double m66) {
 
     /**
      * Checks the entries; a negative zero becomes zero.
      *
+     * @param m11 row x, column x
+     * @param m12 row x, column y
+     * @param m16 row x, column shear
+     * @param m21 row y, column x
+     * @param m22 row y, column y
+     * @param m26 row y, column shear
+     * @param m61 row shear, column x
+     * @param m62 row shear, column y
+     * @param m66 row shear, column shear
      * @throws IllegalArgumentException if one is not finite
      */
     public Matrix3 {

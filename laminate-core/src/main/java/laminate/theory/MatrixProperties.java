@@ -14,6 +14,9 @@ public record MatrixProperties(double E, double nu, OptionalDouble alpha) {
     /**
      * Checks the constants.
      *
+     * @param E modulus (Pa)
+     * @param nu Poisson ratio
+     * @param alpha thermal expansion (1/K), if known
      * @throws IllegalArgumentException if they cannot be
      */
     public MatrixProperties {
@@ -65,8 +68,9 @@ public record MatrixProperties(double E, double nu, OptionalDouble alpha) {
      */
     public MatrixProperties withVoids(double Vf, double Vv) {
         if (!(Vf >= 0 && Vv >= 0 && Vf + Vv < 1)) {
-            throw new IllegalArgumentException("fibre and void fractions must not be negative and leave room for matrix,"
-                    + " were Vf = " + Vf + ", Vv = " + Vv);
+            throw new IllegalArgumentException(
+                    "fibre and void fractions must not be negative and leave room for matrix," + " were Vf = " + Vf
+                            + ", Vv = " + Vv);
         }
         return new MatrixProperties(E * (1 - Vv / (1 - Vf)), nu, alpha);
     }

@@ -46,7 +46,8 @@ public enum Micromechanics {
         Lamina elastic(FibreProperties f, MatrixProperties m, double Vf, double nu12) {
             if (f.E1() != f.E2() || f.E1() < 68e9 || f.E1() > 77e9) {
                 throw new IllegalArgumentException(
-                        "the marine rule has coefficients for E-glass only (isotropic, E 68 to 77 GPa), fibre was " + f);
+                        "the marine rule has coefficients for E-glass only (isotropic, E 68 to 77 GPa), fibre was "
+                                + f);
             }
             return Lamina.of(
                     1.0 * UnidirectionalFormulas.ruleOfMixtures(f.E1(), m.E(), Vf),
@@ -78,8 +79,7 @@ public enum Micromechanics {
         }
         MatrixProperties porous = matrix.withVoids(Vf, Vv);
         double nu12 = UnidirectionalFormulas.ruleOfMixtures(fibre.nu12(), matrix.nu(), Vf);
-        return elastic(fibre, porous, Vf, nu12)
-                .with(Optional.empty(), expansion(fibre, porous, Vf), Optional.empty());
+        return elastic(fibre, porous, Vf, nu12).with(Optional.empty(), expansion(fibre, porous, Vf), Optional.empty());
     }
 
     private static Optional<Expansion> expansion(FibreProperties fibre, MatrixProperties matrix, double Vf) {
@@ -89,8 +89,7 @@ public enum Micromechanics {
         Expansion free = fibre.expansion().get();
         double alphaM = matrix.alpha().getAsDouble();
         double alpha1 = UnidirectionalFormulas.schaperyAlong(free.along(), alphaM, fibre.E1(), matrix.E(), Vf);
-        double alpha2 =
-                UnidirectionalFormulas.schaperyAcross(free, fibre.nu12(), alphaM, matrix.nu(), Vf, alpha1);
+        double alpha2 = UnidirectionalFormulas.schaperyAcross(free, fibre.nu12(), alphaM, matrix.nu(), Vf, alpha1);
         return Optional.of(new Expansion(alpha1, alpha2));
     }
 }

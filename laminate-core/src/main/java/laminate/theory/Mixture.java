@@ -22,6 +22,8 @@ public final class Mixture {
         /**
          * Checks the part.
          *
+         * @param mass mass or areal mass of fibre, not negative; only the proportions count
+         * @param value the property, positive
          * @throws IllegalArgumentException if the mass is negative or the property not positive
          */
         public Part {
@@ -195,7 +197,9 @@ public final class Mixture {
     private static double harmonicMean(List<Part> parts) {
         double mass = CompensatedSum.of(parts.size(), i -> parts.get(i).mass());
         Require.positive("mass of all parts", mass);
-        return mass / CompensatedSum.of(parts.size(), i -> parts.get(i).mass() / parts.get(i).value());
+        return mass
+                / CompensatedSum.of(
+                        parts.size(), i -> parts.get(i).mass() / parts.get(i).value());
     }
 
     /** Volume of a unit mass without voids, ψ/ρf + (1 − ψ)/ρr (m³/kg). */

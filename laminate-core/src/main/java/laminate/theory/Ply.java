@@ -14,6 +14,9 @@ public record Ply(Lamina lamina, double thickness, double angleDegrees) {
     /**
      * Checks the ply.
      *
+     * @param lamina what it is made of
+     * @param thickness thickness (m)
+     * @param angleDegrees angle of its direction 1, from x towards y (°)
      * @throws IllegalArgumentException if the thickness is not positive or the angle not finite
      */
     public Ply {

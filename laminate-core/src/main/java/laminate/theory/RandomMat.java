@@ -51,8 +51,7 @@ public enum RandomMat {
      * @return the lamina, isotropic in its plane; transverse shear unknown
      * @throws IllegalArgumentException if the fractions cannot be, or a rule does not hold
      */
-    public Lamina lamina(
-            Micromechanics model, FibreProperties fibre, MatrixProperties matrix, double Vf, double Vv) {
+    public Lamina lamina(Micromechanics model, FibreProperties fibre, MatrixProperties matrix, double Vf, double Vv) {
         Lamina averaged = average(model.lamina(fibre, matrix, Vf, Vv));
         return elastic(model, fibre, matrix, Vf, Vv)
                 .with(Optional.empty(), averaged.thermalExpansion(), Optional.empty());

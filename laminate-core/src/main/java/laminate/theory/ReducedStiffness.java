@@ -14,6 +14,12 @@ public record ReducedStiffness(double Q11, double Q12, double Q22, double Q16, d
     /**
      * Checks the entries.
      *
+     * @param Q11 stiffness (Pa)
+     * @param Q12 stiffness (Pa)
+     * @param Q22 stiffness (Pa)
+     * @param Q16 shear coupling (Pa); positive for a fibre between x and y
+     * @param Q26 shear coupling (Pa)
+     * @param Q66 shear stiffness (Pa)
      * @throws IllegalArgumentException if one is not finite, or one of Q11, Q22, Q66 not positive
      */
     public ReducedStiffness {

@@ -9,7 +9,12 @@ import java.util.Objects;
  * @param moment M = ∫ σ z dz: Mx, My, Mxy (N·m/m)
  */
 public record Resultants(Vector3 force, Vector3 moment) {
-    /** Checks that both are there. */
+    /**
+     * Checks that both are there.
+     *
+     * @param force N = ∫ σ dz: Nx, Ny, Nxy (N/m)
+     * @param moment M = ∫ σ z dz: Mx, My, Mxy (N·m/m)
+     */
     public Resultants {
         Objects.requireNonNull(force, "force");
         Objects.requireNonNull(moment, "moment");

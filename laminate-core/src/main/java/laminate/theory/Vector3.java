@@ -17,6 +17,9 @@ public record Vector3(double x, double y, double xy) {
     /**
      * Checks the components.
      *
+     * @param x component along x (or 1)
+     * @param y component along y (or 2)
+     * @param xy shear component
      * @throws IllegalArgumentException if one is not finite
      */
     public Vector3 {

@@ -21,8 +21,8 @@ public final class Woven {
         double s = Require.share("warp share", warpShare);
         Require.positiveShare("crimp knock-down", crimp);
         ReducedStiffness q = lamina.reducedStiffness();
-        ReducedStiffness both = new ReducedStiffness(
-                mean(s, q.Q11(), q.Q22()), q.Q12(), mean(s, q.Q22(), q.Q11()), 0, 0, q.Q66());
+        ReducedStiffness both =
+                new ReducedStiffness(mean(s, q.Q11(), q.Q22()), q.Q12(), mean(s, q.Q22(), q.Q11()), 0, 0, q.Q66());
         return Lamina.from(both)
                 .with(
                         lamina.transverseShear().map(g -> crossed(g, s)),

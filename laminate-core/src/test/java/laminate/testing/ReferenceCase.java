@@ -122,9 +122,7 @@ public record ReferenceCase(
         @SuppressWarnings("unchecked")
         private static Table of(Map<String, Object> map) {
             return new Table(
-                    (String) map.get("name"),
-                    (List<String>) map.get("columns"),
-                    (List<List<Object>>) map.get("rows"));
+                    (String) map.get("name"), (List<String>) map.get("columns"), (List<List<Object>>) map.get("rows"));
         }
 
         /** A cell by row and column name. */

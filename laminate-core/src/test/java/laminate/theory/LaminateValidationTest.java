@@ -20,8 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Lamina and laminate against the worked cases of the literature, CLT and THM, every expected number. */
 class LaminateValidationTest {
-    private static final List<ReferenceCase> CASES =
-            ReferenceCase.load("/reference/laminate-cases.json", "CLT", "THM");
+    private static final List<ReferenceCase> CASES = ReferenceCase.load("/reference/laminate-cases.json", "CLT", "THM");
     private static final Map<String, Function<ReferenceCase, Answers>> SOLUTIONS = Map.of(
             "CLT-01", LaminateValidationTest::laminaAndInvariants,
             "CLT-02", LaminateValidationTest::offAxisTension,
@@ -88,8 +87,8 @@ class LaminateValidationTest {
     @MethodSource("rowsOfTheSandwich")
     void plyStressesOfTheSandwich(int row, ReferenceCase given) {
         ReferenceCase.Table table = given.tables().get(0);
-        Vector3 stress = laminate(given).plies().get(row / 2).stress(deformation(given)
-                .at(table.number(row, "z_m")));
+        Vector3 stress =
+                laminate(given).plies().get(row / 2).stress(deformation(given).at(table.number(row, "z_m")));
         checkValue("sig_x", stress.x(), table.number(row, "sig_x_Pa"));
         checkValue("sig_y", stress.y(), table.number(row, "sig_y_Pa"));
     }
@@ -110,7 +109,11 @@ class LaminateValidationTest {
         Matrix3 s = q.compliance();
         Invariants u = q.invariants();
         Answers answers = new Answers().put("Q", q.matrix()).put("S", s);
-        answers.put("U1", u.U1()).put("U2", u.U2()).put("U3", u.U3()).put("U4", u.U4()).put("U5", u.U5());
+        answers.put("U1", u.U1())
+                .put("U2", u.U2())
+                .put("U3", u.U3())
+                .put("U4", u.U4())
+                .put("U5", u.U5());
         answers.put("Qbar(30deg)_", q.rotatedBy(30).matrix());
         answers.put("Qbar(-45deg)_", q.rotatedBy(-45).matrix());
         Matrix3 turned = q.rotatedBy(60).compliance();
@@ -213,10 +216,18 @@ class LaminateValidationTest {
         Ply outer = laminate.plies().get(0);
         Ply inner = laminate.plies().get(1);
         return stiffness("", laminate)
-                .put("Mx=1 N: sig_x, z=-h/2 (ply 1)", outer.stress(alongX.at(-half)).x())
-                .put("Mx=1 N: sig_x, z=-h/4 in ply 2", inner.stress(alongX.at(-half / 2)).x())
-                .put("My=1 N: sig_y, z=-h/2 (ply 1)", outer.stress(alongY.at(-half)).y())
-                .put("My=1 N: sig_y, z=-h/4 in ply 2", inner.stress(alongY.at(-half / 2)).y())
+                .put(
+                        "Mx=1 N: sig_x, z=-h/2 (ply 1)",
+                        outer.stress(alongX.at(-half)).x())
+                .put(
+                        "Mx=1 N: sig_x, z=-h/4 in ply 2",
+                        inner.stress(alongX.at(-half / 2)).x())
+                .put(
+                        "My=1 N: sig_y, z=-h/2 (ply 1)",
+                        outer.stress(alongY.at(-half)).y())
+                .put(
+                        "My=1 N: sig_y, z=-h/4 in ply 2",
+                        inner.stress(alongY.at(-half / 2)).y())
                 .put("Qx=1 N/mm: tau_xz, z=-h/4", EquilibriumShear.alongX(laminate, 1000, -half / 2))
                 .put("Qx=1 N/mm: tau_xz, z=0", EquilibriumShear.alongX(laminate, 1000, 0))
                 .put("Qy=1 N/mm: tau_yz, z=-h/4", EquilibriumShear.alongY(laminate, 1000, -half / 2))

@@ -23,10 +23,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 class MicromechanicsValidationTest {
     private static final List<ReferenceCase> CASES = ReferenceCase.load("/reference/laminate-cases.json", "MIC");
     private static final Map<String, Function<ReferenceCase, Answers>> SOLUTIONS = Map.of(
-            "MIC-01", MicromechanicsValidationTest::glassEpoxy,
-            "MIC-02", MicromechanicsValidationTest::ruleOfMixturesWithHybrid,
-            "MIC-03", c -> new Answers(),
-            "MIC-04", c -> new Answers());
+            "MIC-01",
+            MicromechanicsValidationTest::glassEpoxy,
+            "MIC-02",
+            MicromechanicsValidationTest::ruleOfMixturesWithHybrid,
+            "MIC-03",
+            c -> new Answers(),
+            "MIC-04",
+            c -> new Answers());
 
     static Stream<Arguments> expectedNumbers() {
         return CASES.stream().flatMap(c -> {
@@ -69,9 +73,7 @@ class MicromechanicsValidationTest {
                 .put("G12 inverse rule of mixtures", mixtures.G12())
                 .put("E2 Halpin-Tsai xi=2", halpinTsai.E2())
                 .put("G12 Halpin-Tsai xi=1", halpinTsai.G12())
-                .put(
-                        "G12 Halpin-Tsai xi=1+40Vf^10",
-                        halpinTsai(fibre.G12(), matrix.G(), Vf, 1 + 40 * Math.pow(Vf, 10)))
+                .put("G12 Halpin-Tsai xi=1+40Vf^10", halpinTsai(fibre.G12(), matrix.G(), Vf, 1 + 40 * Math.pow(Vf, 10)))
                 .put("alpha1", expansion.along())
                 .put("alpha2 (Schapery)", expansion.across());
     }
@@ -104,8 +106,7 @@ class MicromechanicsValidationTest {
         Lamina ud = Micromechanics.HALPIN_TSAI.lamina(fibre, matrix, Vf, 0);
         Lamina average = mat(RandomMat.EXACT_AVERAGE, fibre, matrix, Vf);
         Lamina tsaiPagano = mat(RandomMat.TSAI_PAGANO, fibre, matrix, Vf);
-        double thickness =
-                Mixture.thickness(c.input("areal_mass_kg_m2"), psi, c.input("rho_f"), c.input("rho_m"), 0);
+        double thickness = Mixture.thickness(c.input("areal_mass_kg_m2"), psi, c.input("rho_f"), c.input("rho_m"), 0);
         Answers answers = new Answers()
                 .put("Vf", Vf)
                 .put("rho_kg_m3", Mixture.density(psi, c.input("rho_f"), c.input("rho_m"), 0))
@@ -120,9 +121,7 @@ class MicromechanicsValidationTest {
                 .put("nu average U4/U1", average.nu12())
                 .put("G average", average.G12())
                 .put("E Manera", mat(RandomMat.MANERA, fibre, matrix, Vf).E1());
-        table.columns().stream()
-                .skip(1)
-                .forEach(name -> checkValue(name, answers.get(name), table.number(row, name)));
+        table.columns().stream().skip(1).forEach(name -> checkValue(name, answers.get(name), table.number(row, name)));
     }
 
     private static Lamina mat(RandomMat rule, FibreProperties fibre, MatrixProperties matrix, double Vf) {

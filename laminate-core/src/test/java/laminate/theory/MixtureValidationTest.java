@@ -39,7 +39,8 @@ class MixtureValidationTest {
             return Stream.of(Map.entry(name, number));
         }
         List<Double> list = numbers(value);
-        return Stream.iterate(0, i -> i < list.size(), i -> i + 1).map(i -> Map.entry(name + "[" + i + "]", list.get(i)));
+        return Stream.iterate(0, i -> i < list.size(), i -> i + 1)
+                .map(i -> Map.entry(name + "[" + i + "]", list.get(i)));
     }
 
     @ParameterizedTest(name = "{0} {1} = {2}")
