@@ -1,0 +1,226 @@
+package laminate.process;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import laminate.material.Figure;
+import laminate.material.FibrePly;
+import laminate.material.Resin;
+import laminate.material.Status;
+
+/**
+ * A workshop's own figures, each in place of the usual one.
+ *
+ * <p>{@link #USUAL} states nothing; the {@code with…} methods lay a workshop's own figures over it.
+ *
+ * @param temperature temperature of the workshop (K), empty where not stated
+ * @param contentRules fibre contents of its own; the first that holds for a ply wins
+ * @param voids void volume fraction of its own, by process
+ * @param losses losses of its own, by process and cause
+ * @param gelcoatSprayed whether gelcoat is sprayed, which loses more styrene
+ * @param evaporation share of styrenic resin that evaporates, of its own, by process
+ * @param labour rate and times
+ * @param consumables what is used up
+ * @param stiffness how ply stiffness is reckoned
+ */
+public record Workshop(
+        OptionalDouble temperature,
+        List<ContentRule> contentRules,
+        Map<Process, Figure> voids,
+        Map<Process, Map<Loss, Figure>> losses,
+        boolean gelcoatSprayed,
+        Map<Process, Figure> evaporation,
+        Labour labour,
+        Consumables consumables,
+        StiffnessBasis stiffness) {
+
+    /** A workshop that states nothing. */
+    public static final Workshop USUAL = new Workshop(
+            OptionalDouble.empty(),
+            List.of(),
+            Map.of(),
+            Map.of(),
+            false,
+            Map.of(),
+            Labour.USUAL,
+            Consumables.USUAL,
+            StiffnessBasis.USUAL);
+
+    private static final Map<Process, Map<Loss, Figure>> USUAL_LOSSES = usualLosses();
+
+    private static final Map<Process, Figure> USUAL_VOIDS = new EnumMap<>(Map.of(
+            Process.HAND_LAY_UP, new Figure(0.03, "hand lay-up, 2 to 5 %", Status.MEMORY),
+            Process.VACUUM_BAG,
+                    new Figure(0.02, "wet lay-up and bag, 1.75 to 2.75 %: Sussmann et al., Polymers 10 (2018) 992", Status.PRINTED),
+            Process.INFUSION, new Figure(0.01, "infusion, under 1 to 2 %", Status.MEMORY)));
+
+    /**
+     * Checks the figures.
+     *
+     * @throws IllegalArgumentException if a void fraction, a loss or an evaporation is out of its range
+     */
+    public Workshop {
+        Objects.requireNonNull(labour, "labour");
+        contentRules = List.copyOf(contentRules);
+        voids = sorted(voids);
+        evaporation = sorted(evaporation);
+        losses = sorted(losses);
+        voids.values().forEach(figure -> checkShare("a void fraction", figure, 0.5));
+        evaporation.values().forEach(figure -> checkShare("an evaporation", figure, 0.5));
+        losses.values().forEach(own -> own.forEach((loss, figure) -> checkShare("loss of " + loss.key(), figure, 1e6)));
+    }
+
+    /**
+     * Void volume fraction of a process.
+     *
+     * @param process the process
+     * @return V<sub>v</sub> with its source
+     */
+    public Figure voids(Process process) {
+        return voids.getOrDefault(process, USUAL_VOIDS.get(process));
+    }
+
+    /**
+     * What a process loses by a cause.
+     *
+     * @param process the process
+     * @param loss the cause
+     * @return a fraction, kg/m² or kg, by {@link Loss#dimension()}, with its source
+     */
+    public Figure loss(Process process, Loss loss) {
+        Figure own = losses.getOrDefault(process, Map.of()).get(loss);
+        return own != null ? own : USUAL_LOSSES.get(process).get(loss);
+    }
+
+    /**
+     * Share of a laminating resin or paste that evaporates as it is laid: nothing under an infusion bag.
+     *
+     * @param process the process
+     * @param resin the resin
+     * @return the share of the mass applied
+     */
+    public double evaporation(Process process, Resin resin) {
+        Figure own = evaporation.get(process);
+        if (own != null) {
+            return resin.family().isStyrenic() ? own.value() : 0;
+        }
+        return process == Process.INFUSION ? 0 : Evaporation.byHand(resin);
+    }
+
+    /**
+     * Share of a coating that evaporates as it is applied.
+     *
+     * @param coating the gelcoat, flowcoat, barrier coat or paint
+     * @return the share of the mass applied
+     */
+    public double coatingEvaporation(Resin coating) {
+        if (coating.use() == Resin.Use.PAINT) {
+            return Evaporation.ofSolvent(coating);
+        }
+        return gelcoatSprayed ? Evaporation.bySpray(coating) : Evaporation.byHand(coating);
+    }
+
+    /**
+     * The workshop's own content for a ply.
+     *
+     * @param layUp how it is laid
+     * @param ply the ply
+     * @return the content, empty where no rule of the workshop holds
+     */
+    public Optional<FibreContent> contentFor(LayUp layUp, FibrePly ply) {
+        return contentRules.stream()
+                .filter(rule -> rule.holdsFor(layUp, ply))
+                .map(ContentRule::content)
+                .findFirst();
+    }
+
+    /**
+     * This workshop with other labour.
+     *
+     * @param own rate and times
+     * @return the workshop
+     */
+    public Workshop withLabour(Labour own) {
+        return new Workshop(
+                temperature, contentRules, voids, losses, gelcoatSprayed, evaporation, own, consumables, stiffness);
+    }
+
+    /**
+     * This workshop with losses of its own.
+     *
+     * @param own losses by process and cause; those not named stay usual
+     * @return the workshop
+     */
+    public Workshop withLosses(Map<Process, Map<Loss, Figure>> own) {
+        return new Workshop(
+                temperature, contentRules, voids, own, gelcoatSprayed, evaporation, labour, consumables, stiffness);
+    }
+
+    /**
+     * This workshop with voids of its own.
+     *
+     * @param own void volume fraction by process
+     * @return the workshop
+     */
+    public Workshop withVoids(Map<Process, Figure> own) {
+        return new Workshop(
+                temperature, contentRules, own, losses, gelcoatSprayed, evaporation, labour, consumables, stiffness);
+    }
+
+    /**
+     * This workshop with fibre contents of its own.
+     *
+     * @param own rules; the first that holds for a ply wins
+     * @return the workshop
+     */
+    public Workshop withContentRules(List<ContentRule> own) {
+        return new Workshop(
+                temperature, own, voids, losses, gelcoatSprayed, evaporation, labour, consumables, stiffness);
+    }
+
+    /**
+     * This workshop with other consumables.
+     *
+     * @param own what is used up
+     * @return the workshop
+     */
+    public Workshop withConsumables(Consumables own) {
+        return new Workshop(
+                temperature, contentRules, voids, losses, gelcoatSprayed, evaporation, labour, own, stiffness);
+    }
+
+    /**
+     * This workshop with another way to reckon stiffness.
+     *
+     * @param own the basis
+     * @return the workshop
+     */
+    public Workshop withStiffness(StiffnessBasis own) {
+        return new Workshop(
+                temperature, contentRules, voids, losses, gelcoatSprayed, evaporation, labour, consumables, own);
+    }
+
+    private static void checkShare(String what, Figure figure, double below) {
+        if (!(figure.value() >= 0 && figure.value() < below)) {
+            throw new IllegalArgumentException(what + " must be from 0 to below " + below + ", not " + figure.value());
+        }
+    }
+
+    private static <V> Map<Process, V> sorted(Map<Process, V> byProcess) {
+        EnumMap<Process, V> copy = new EnumMap<>(Process.class);
+        copy.putAll(byProcess);
+        return Collections.unmodifiableMap(copy);
+    }
+
+    private static Map<Process, Map<Loss, Figure>> usualLosses() {
+        EnumMap<Process, Map<Loss, Figure>> byProcess = new EnumMap<>(Process.class);
+        for (Process process : Process.values()) {
+            byProcess.put(process, Loss.usual(process));
+        }
+        return byProcess;
+    }
+}
