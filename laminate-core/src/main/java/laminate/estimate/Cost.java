@@ -1,0 +1,77 @@
+package laminate.estimate;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import laminate.unit.Money;
+
+/**
+ * What all mouldings cost. Every line is rounded half up to the currency's smallest coin, and the sums are of the rounded
+ * lines, so that a reader can add them up.
+ *
+ * @param currency ISO 4217 code
+ * @param date the day the prices are of
+ * @param lines the lines, in the order of {@link Category}
+ * @param missing what has no price; while anything is missing there is no total
+ */
+public record Cost(String currency, Optional<LocalDate> date, List<Line> lines, List<String> missing) {
+
+    /** The heads of a cost. */
+    public enum Category {
+        /** What is bought to go into the part. */
+        MATERIALS,
+        /** What the process uses up. */
+        CONSUMABLES,
+        /** Bought-in items. */
+        ITEMS,
+        /** Work. */
+        LABOUR
+    }
+
+    /**
+     * A line of the cost.
+     *
+     * @param category its head
+     * @param name what it is for
+     * @param amount the amount and price, in words
+     * @param cost the cost, rounded
+     */
+    public record Line(Category category, String name, String amount, Money cost) {}
+
+    /** Copies the lists. */
+    public Cost {
+        lines = List.copyOf(lines);
+        missing = List.copyOf(missing);
+    }
+
+    /**
+     * The sum of a head.
+     *
+     * @param category the head
+     * @return the sum of its known lines
+     */
+    public Money of(Category category) {
+        return lines.stream()
+                .filter(line -> line.category() == category)
+                .map(Line::cost)
+                .reduce(Money.zero(currency), Money::plus);
+    }
+
+    /**
+     * The sum of all that has a price.
+     *
+     * @return the known total
+     */
+    public Money knownTotal() {
+        return lines.stream().map(Line::cost).reduce(Money.zero(currency), Money::plus);
+    }
+
+    /**
+     * The total, if everything has a price.
+     *
+     * @return the total, empty while a price is missing
+     */
+    public Optional<Money> total() {
+        return missing.isEmpty() ? Optional.of(knownTotal()) : Optional.empty();
+    }
+}

@@ -1,0 +1,114 @@
+package laminate.estimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import laminate.estimate.Cost.Category;
+import laminate.part.Item;
+import laminate.part.Part;
+import laminate.process.Labour;
+import laminate.process.Workshop;
+import laminate.unit.Money;
+import laminate.unit.PriceBasis;
+import laminate.unit.Significant;
+
+/** Prices quantities and hours, and names what has no price. */
+final class Costing {
+    private final PriceList prices;
+    private final List<Cost.Line> lines = new ArrayList<>();
+    private final List<String> missing = new ArrayList<>();
+
+    private Costing(PriceList prices) {
+        this.prices = prices;
+    }
+
+    static Cost of(
+            Part part,
+            Workshop workshop,
+            PriceList prices,
+            List<MaterialQuantity> materials,
+            List<MaterialQuantity> consumables,
+            double seconds) {
+        Costing costing = new Costing(prices);
+        materials.forEach(quantity -> costing.addMaterial(Category.MATERIALS, quantity));
+        consumables.forEach(quantity -> costing.addMaterial(Category.CONSUMABLES, quantity));
+        workshop.consumables().share().ifPresent(costing::addShare);
+        part.items().forEach(item -> costing.addItem(item, part.count()));
+        costing.addLabour(workshop.labour(), seconds);
+        return new Cost(prices.currency(), prices.date(), costing.lines, costing.missing);
+    }
+
+    private void addMaterial(Category category, MaterialQuantity quantity) {
+        Optional<Price> found = prices.find(quantity.material());
+        if (found.isEmpty()) {
+            miss(quantity.material());
+            return;
+        }
+        Price price = found.get();
+        OptionalDouble amount = price.amountOf(quantity);
+        if (amount.isEmpty()) {
+            miss(quantity.material() + " (its price is by " + price.price().basis().symbol()
+                    + ", which it is not measured by)");
+            return;
+        }
+        String words = Significant.format(amount.getAsDouble(), 3) + " "
+                + price.price().basis().symbol() + " at " + price.price();
+        lines.add(new Cost.Line(
+                category, quantity.material(), words, price.price().cost(amount.getAsDouble())));
+    }
+
+    private void miss(String name) {
+        if (!missing.contains(name)) {
+            missing.add(name);
+        }
+    }
+
+    private void addShare(double share) {
+        Money materials = lines.stream()
+                .filter(line -> line.category() == Category.MATERIALS)
+                .map(Cost.Line::cost)
+                .reduce(Money.zero(prices.currency()), Money::plus);
+        lines.add(new Cost.Line(
+                Category.CONSUMABLES,
+                "consumables",
+                Significant.format(share * 100, 3) + " % of materials",
+                materials.times(share)));
+    }
+
+    private void addItem(Item item, int mouldings) {
+        int count = item.count() * mouldings;
+        if (item.price().isEmpty()) {
+            miss(item.name());
+            return;
+        }
+        Money each = item.price().get();
+        checkCurrency(item.name(), each.currency());
+        lines.add(new Cost.Line(
+                Category.ITEMS, item.name(), count + " at " + each, each.times(java.math.BigDecimal.valueOf(count))));
+    }
+
+    private void addLabour(Labour labour, double seconds) {
+        if (seconds == 0) {
+            return;
+        }
+        if (labour.rate().isEmpty()) {
+            miss("labour");
+            return;
+        }
+        double hours = seconds / 3600;
+        checkCurrency("labour", labour.rate().get().currency());
+        lines.add(new Cost.Line(
+                Category.LABOUR,
+                "labour",
+                Significant.format(hours, 3) + " " + PriceBasis.HOUR.symbol() + " at " + labour.rate().get(),
+                labour.rate().get().cost(hours)));
+    }
+
+    private void checkCurrency(String what, String currency) {
+        if (!currency.equals(prices.currency())) {
+            throw new IllegalArgumentException(
+                    what + " is priced in " + currency + ", the price list in " + prices.currency());
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package laminate.estimate;
+
+import java.util.List;
+import laminate.part.Layer;
+import laminate.process.Range;
+import laminate.theory.Ply;
+
+/**
+ * A layer as it lies in the part; masses and thickness are per area of the layer itself, without laps.
+ *
+ * @param layer the layer as planned
+ * @param thickness thickness with its scatter (m)
+ * @param fibreMass dry reinforcement (kg/m²)
+ * @param fibreVolume volume of fibre (m³/m²)
+ * @param coreMass dry core or bulking mat (kg/m²)
+ * @param resinMass resin in the layer, or taken up by the core, with its scatter (kg/m²)
+ * @param bedMass paste in the bed of a core (kg/m²)
+ * @param givenMass mass of a ply that is given directly (kg/m²)
+ * @param voids void volume fraction of a reinforced layer
+ * @param plies the plies that carry load, first towards the mould
+ */
+public record LaidLayer(
+        Layer layer,
+        Range thickness,
+        double fibreMass,
+        double fibreVolume,
+        double coreMass,
+        Range resinMass,
+        double bedMass,
+        double givenMass,
+        double voids,
+        List<Ply> plies) {
+
+    /** Copies the plies. */
+    public LaidLayer {
+        plies = List.copyOf(plies);
+    }
+
+    /**
+     * Everything in the layer.
+     *
+     * @return mass per area with its scatter (kg/m²)
+     */
+    public Range massPerArea() {
+        return Range.exactly(fibreMass + coreMass + bedMass + givenMass).plus(resinMass);
+    }
+
+    /**
+     * Whether the layer is reinforced, so that it has a fibre fraction.
+     *
+     * @return true if it holds fibre
+     */
+    public boolean isReinforced() {
+        return fibreMass > 0;
+    }
+
+    /**
+     * Fibre mass fraction, as a burn-off measures.
+     *
+     * @return ψ, 0 for a layer that is not reinforced
+     */
+    public double fibreMassFraction() {
+        return isReinforced() ? fibreMass / (fibreMass + resinMass.planned()) : 0;
+    }
+
+    /**
+     * Fibre volume fraction of the layer with its voids.
+     *
+     * @return V<sub>f</sub>, 0 for a layer that is not reinforced
+     */
+    public double fibreVolumeFraction() {
+        return fibreVolume / thickness.planned();
+    }
+}

@@ -1,0 +1,46 @@
+package laminate.estimate;
+
+import java.util.OptionalDouble;
+import laminate.unit.PriceBasis;
+
+/**
+ * A material to buy, for all mouldings, in every measure that is known of it.
+ *
+ * @param material the id
+ * @param kind what sort of material it is, in words
+ * @param inPart what of it ends in the parts (kg)
+ * @param mass mass to buy (kg)
+ * @param area area to buy (m²)
+ * @param length length off the roll (m)
+ * @param rollWidth width of the roll (m)
+ * @param volume volume to buy (m³)
+ * @param pieces pieces to buy
+ */
+public record MaterialQuantity(
+        String material,
+        String kind,
+        double inPart,
+        OptionalDouble mass,
+        OptionalDouble area,
+        OptionalDouble length,
+        OptionalDouble rollWidth,
+        OptionalDouble volume,
+        OptionalDouble pieces) {
+
+    /**
+     * How much there is to buy by a measure.
+     *
+     * @param basis the measure
+     * @return the amount in kg, m², m, l or pieces; empty if this material is not known by it
+     */
+    public OptionalDouble amount(PriceBasis basis) {
+        return switch (basis) {
+            case KG -> mass;
+            case M2 -> area;
+            case M -> length;
+            case LITRE -> volume.isPresent() ? OptionalDouble.of(volume.getAsDouble() * 1000) : volume;
+            case PIECE -> pieces;
+            case HOUR, ROLL -> OptionalDouble.empty();
+        };
+    }
+}

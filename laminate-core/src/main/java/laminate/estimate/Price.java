@@ -1,0 +1,76 @@
+package laminate.estimate;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import laminate.unit.PriceBasis;
+import laminate.unit.UnitPrice;
+
+/**
+ * The price of a material.
+ *
+ * @param material the id
+ * @param price the price by its measure
+ * @param roll the roll as sold, empty where not stated
+ */
+public record Price(String material, UnitPrice price, Optional<Roll> roll) {
+
+    /**
+     * A roll as sold.
+     *
+     * @param width width (m)
+     * @param length length (m), empty where not stated
+     * @param mass net mass (kg), empty where not stated
+     */
+    public record Roll(double width, OptionalDouble length, OptionalDouble mass) {
+        /**
+         * Checks the roll.
+         *
+         * @throws IllegalArgumentException if a figure is not above zero
+         */
+        public Roll {
+            if (!(width > 0 && length.orElse(1) > 0 && mass.orElse(1) > 0)) {
+                throw new IllegalArgumentException("a roll's width, length and mass must be above zero, not " + width
+                        + ", " + length.orElse(1) + ", " + mass.orElse(1));
+            }
+        }
+    }
+
+    /**
+     * Checks the price.
+     *
+     * @throws IllegalArgumentException if it is by the hour, or by the roll without saying how much a roll is
+     */
+    public Price {
+        if (price.basis() == PriceBasis.HOUR) {
+            throw new IllegalArgumentException(material + " cannot be priced by the hour");
+        }
+        if (price.basis() == PriceBasis.ROLL
+                && roll.filter(sold -> sold.length().isPresent() || sold.mass().isPresent())
+                        .isEmpty()) {
+            throw new IllegalArgumentException(
+                    material + " is priced by the roll; give the roll's width and its length or mass");
+        }
+    }
+
+    /**
+     * How much of a material there is to pay for, in the measure of the price. A roll is paid by the share of it used.
+     *
+     * @param quantity the material to buy
+     * @return the amount; empty if the material is not known by that measure
+     */
+    OptionalDouble amountOf(MaterialQuantity quantity) {
+        if (price.basis() != PriceBasis.ROLL) {
+            return quantity.amount(price.basis());
+        }
+        Roll sold = roll.orElseThrow();
+        if (sold.mass().isPresent() && quantity.mass().isPresent()) {
+            return OptionalDouble.of(
+                    quantity.mass().getAsDouble() / sold.mass().getAsDouble());
+        }
+        if (sold.length().isPresent() && quantity.area().isPresent()) {
+            return OptionalDouble.of(quantity.area().getAsDouble()
+                    / (sold.width() * sold.length().getAsDouble()));
+        }
+        return OptionalDouble.empty();
+    }
+}

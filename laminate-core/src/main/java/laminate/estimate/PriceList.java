@@ -1,0 +1,48 @@
+package laminate.estimate;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What materials cost, in one currency on one day.
+ *
+ * @param currency ISO 4217 code
+ * @param date the day the prices are of, empty where not stated
+ * @param prices the prices
+ */
+public record PriceList(String currency, Optional<LocalDate> date, List<Price> prices) {
+
+    /**
+     * Checks the list.
+     *
+     * @throws IllegalArgumentException if a price is in another currency, or a material is priced twice
+     */
+    public PriceList {
+        prices = List.copyOf(prices);
+        Map<String, Price> seen = new LinkedHashMap<>();
+        for (Price price : prices) {
+            if (!price.price().currency().equals(currency)) {
+                throw new IllegalArgumentException("the price of " + price.material() + " is in "
+                        + price.price().currency() + ", the list is in " + currency);
+            }
+            if (seen.put(price.material(), price) != null) {
+                throw new IllegalArgumentException(price.material() + " is priced twice");
+            }
+        }
+    }
+
+    /**
+     * Finds the price of a material.
+     *
+     * @param material the id
+     * @return the price, empty if the list has none
+     */
+    public Optional<Price> find(String material) {
+        return prices.stream()
+                .filter(price -> price.material().equals(material))
+                .findFirst();
+    }
+}

@@ -1,0 +1,206 @@
+package laminate.estimate;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import laminate.part.Bed;
+import laminate.part.BulkerLayer;
+import laminate.part.CoreLayer;
+import laminate.part.Layer;
+import laminate.part.Part;
+import laminate.part.ReinforcementLayer;
+import laminate.part.Trim;
+import laminate.part.Zone;
+import laminate.process.LayUp;
+import laminate.process.Loss;
+import laminate.process.Process;
+import laminate.process.Workshop;
+
+/**
+ * Sums what the zones of a part hold and what must be mixed and bought for them, for all mouldings.
+ *
+ * <p>A zone counts three areas: the finished area, the same with laps for reinforcement, and the margin that is trimmed
+ * off. Losses that are a share are reckoned on all that is laid, the margin included.
+ */
+final class Quantifier {
+    private final Part part;
+    private final Workshop workshop;
+    private final ResinLedger resins = new ResinLedger();
+    private final MaterialLedger materials;
+    private final List<LayerCut> cuts = new ArrayList<>();
+    private double fibre;
+    private double core;
+    private double given;
+    private double coating;
+    private double laps;
+    private double trimmed;
+
+    Quantifier(Part part, Workshop workshop) {
+        this.part = part;
+        this.workshop = workshop;
+        this.materials = new MaterialLedger(workshop);
+    }
+
+    Quantities quantify(List<ZoneEstimate> zones) {
+        zones.forEach(this::add);
+        addLines();
+        List<ResinQuantity> mixed = resins.quantities();
+        double resinInPart = mixed.stream()
+                .filter(resin -> !resin.use().isCoating())
+                .mapToDouble(ResinQuantity::inPart)
+                .sum();
+        double items = part.items().stream()
+                        .mapToDouble(item -> item.count() * item.mass())
+                        .sum()
+                * part.count();
+        return new Quantities(
+                fibre,
+                core,
+                given,
+                resinInPart,
+                coating,
+                items,
+                laps,
+                trimmed,
+                mixed,
+                materials.quantities(mixed),
+                cuts);
+    }
+
+    private void add(ZoneEstimate estimate) {
+        Zone zone = estimate.zone();
+        double area = zone.totalArea() * part.count();
+        double margin = zone.trim().map(Trim::area).orElse(0.0) * zone.count() * part.count();
+        Process process = mainProcess(zone);
+        estimate.coatings().forEach(laid -> addCoating(laid, process, area, margin));
+        int number = 1;
+        for (LaidLayer layer : estimate.layers()) {
+            addLayer(layer, zone, number++, area, margin);
+        }
+        addBags(zone, area + margin);
+        trimmed += estimate.massPerArea().planned() * margin;
+    }
+
+    private void addCoating(LaidCoating laid, Process process, double area, double margin) {
+        ResinUse use = new ResinUse(
+                laid.coating().material(),
+                laid.coating().dose(),
+                laid.coating().material().use().word(),
+                process);
+        double inPart = laid.massPerArea().planned();
+        double everywhere = inPart * (area + margin);
+        double evaporated = (laid.applied() - inPart) * (area + margin);
+        double left = workshop.loss(process, Loss.COATING).value() * everywhere;
+        resins.add(use, inPart * area, inPart * margin + left, evaporated);
+        coating += inPart * area;
+    }
+
+    private void addLayer(LaidLayer laid, Zone zone, int number, double area, double margin) {
+        Layer layer = laid.layer();
+        double lap = 0;
+        if (layer instanceof ReinforcementLayer reinforcement) {
+            lap = workshop.loss(reinforcement.layUp().process(), Loss.LAPS).value() * area;
+            laps += (laid.fibreMass() + laid.resinMass().planned()) * lap;
+            fibre += laid.fibreMass() * (area + lap);
+            addResin(reinforcement.layUp(), layer.stage(), laid.resinMass().planned(), area + lap, margin);
+        } else if (layer instanceof BulkerLayer bulker) {
+            core += laid.coreMass() * area;
+            addResin(bulker.layUp(), layer.stage(), laid.resinMass().planned(), area, margin);
+        } else if (layer instanceof CoreLayer cored) {
+            core += laid.coreMass() * area;
+            addResin(cored.layUp(), layer.stage(), laid.resinMass().planned(), area, margin);
+            cored.bed().ifPresent(bed -> addBed(bed, cored.layUp().process(), laid.bedMass(), area, margin));
+        } else {
+            given += laid.givenMass() * area;
+        }
+        materials.add(layer, laid, area + lap, margin);
+        cuts.add(cut(laid, zone, number, area + lap + margin));
+    }
+
+    private static LayerCut cut(LaidLayer laid, Zone zone, int number, double area) {
+        return new LayerCut(
+                zone.name(),
+                number,
+                laid.layer().material(),
+                area,
+                (laid.fibreMass() + laid.coreMass() + laid.givenMass()) * area,
+                (laid.resinMass().planned() + laid.bedMass()) * area);
+    }
+
+    private void addResin(LayUp layUp, String stage, double perArea, double area, double margin) {
+        double everywhere = perArea * (area + margin);
+        double gone = workshop.evaporation(layUp.process(), layUp.resin());
+        double left = workshop.loss(layUp.process(), Loss.RESIN).value() * everywhere;
+        resins.add(
+                use(layUp, stage), perArea * area, perArea * margin + left, everywhere * gone / (1 - gone));
+    }
+
+    private void addBed(Bed bed, Process process, double perArea, double area, double margin) {
+        ResinUse use = new ResinUse(bed.paste(), bed.dose(), ResinUse.BONDING, process);
+        double everywhere = perArea * (area + margin);
+        double left = workshop.loss(process, Loss.COATING).value() * everywhere;
+        resins.add(use, perArea * area, perArea * margin + left, 0);
+    }
+
+    /** A bag is fitted once for each resin and stage of a zone, whatever the number of layers under it. */
+    private void addBags(Zone zone, double area) {
+        Set<ResinUse> bagged = new LinkedHashSet<>();
+        for (Layer layer : zone.layers()) {
+            layer.laying().ifPresent(layUp -> bagged.add(use(layUp, layer.stage())));
+        }
+        for (ResinUse use : bagged) {
+            double perArea = workshop.loss(use.process(), Loss.BAG).value()
+                    + workshop.loss(use.process(), Loss.MESH).value();
+            resins.add(use, 0, perArea * area, 0);
+        }
+    }
+
+    /** Lines and bucket are filled once a moulding for each resin that is drawn through them. */
+    private void addLines() {
+        for (ResinUse use : resins.uses()) {
+            if (!use.isCoating() && !use.use().equals(ResinUse.BONDING)) {
+                double each = workshop.loss(use.process(), Loss.LINES).value()
+                        + workshop.loss(use.process(), Loss.BUCKET).value();
+                resins.add(use, 0, each * part.count(), 0);
+            }
+        }
+    }
+
+    private static ResinUse use(LayUp layUp, String stage) {
+        String use = stage.isEmpty() ? ResinUse.LAMINATE : stage;
+        return new ResinUse(layUp.resin(), layUp.dose(), use, layUp.process());
+    }
+
+    private static Process mainProcess(Zone zone) {
+        return zone.layers().stream()
+                .flatMap(layer -> layer.laying().stream())
+                .map(LayUp::process)
+                .findFirst()
+                .orElse(Process.HAND_LAY_UP);
+    }
+
+    /** What is mixed, by use. */
+    private static final class ResinLedger {
+        private final Map<ResinUse, double[]> byUse = new LinkedHashMap<>();
+
+        void add(ResinUse use, double inPart, double lost, double evaporated) {
+            double[] sums = byUse.computeIfAbsent(use, key -> new double[3]);
+            sums[0] += inPart;
+            sums[1] += lost;
+            sums[2] += evaporated;
+        }
+
+        List<ResinUse> uses() {
+            return List.copyOf(byUse.keySet());
+        }
+
+        List<ResinQuantity> quantities() {
+            List<ResinQuantity> quantities = new ArrayList<>();
+            byUse.forEach((use, sums) -> quantities.add(new ResinQuantity(use, sums[0], sums[1], sums[2])));
+            return quantities;
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package laminate.estimate;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import laminate.material.Fibre;
+import laminate.material.Property;
+import laminate.material.Resin;
+import laminate.material.Status;
+import laminate.part.Layer;
+import laminate.part.ReinforcementLayer;
+import laminate.process.Process;
+import laminate.process.Workshop;
+
+/** Cautions about the work on a whole part: temperature, stages, infusion, what must not be brought together. */
+final class WorkCautions {
+    private static final double COLDEST = 273.15 + 15;
+    private static final double THICKEST_TO_INFUSE = 0.4;
+
+    private WorkCautions() {}
+
+    static List<Caution> of(PartEstimate estimate, Workshop workshop) {
+        List<Caution> cautions = new ArrayList<>();
+        checkPeroxides(estimate, cautions);
+        checkTemperature(estimate, workshop, cautions);
+        checkStages(estimate, cautions);
+        checkViscosity(estimate, cautions);
+        checkFlax(estimate, cautions);
+        return cautions;
+    }
+
+    private static void checkPeroxides(PartEstimate estimate, List<Caution> cautions) {
+        Set<String> peroxides = new TreeSet<>();
+        estimate.quantities().resins().stream()
+                .filter(resin -> !resin.dose().agent().isHardener())
+                .forEach(resin -> peroxides.add(resin.dose().agent().id()));
+        if (peroxides.size() > 1) {
+            cautions.add(new Caution(
+                    Caution.Kind.SCHEDULE,
+                    "This part takes " + String.join(" and ", peroxides)
+                            + ": never bring two peroxides together, in a pot, a dispenser or the waste.",
+                    "SPI AS-109 and trade safety sheets",
+                    Status.PRINTED));
+        }
+    }
+
+    private static void checkTemperature(PartEstimate estimate, Workshop workshop, List<Caution> cautions) {
+        boolean styrenic = estimate.quantities().resins().stream()
+                .anyMatch(resin -> resin.resin().family().isStyrenic());
+        if (styrenic && workshop.temperature().orElse(COLDEST) < COLDEST) {
+            cautions.add(new Caution(
+                    Caution.Kind.SCHEDULE,
+                    String.format(
+                            Locale.ROOT,
+                            "The workshop is at %.0f °C: polyester and vinylester do not cure through below 15 °C, whatever"
+                                    + " the dose. Warm it to 18 to 22 °C.",
+                            workshop.temperature().orElseThrow() - 273.15),
+                    "Rules for Classification of FRP Ships 2014",
+                    Status.PRINTED));
+        }
+    }
+
+    private static void checkStages(PartEstimate estimate, List<Caution> cautions) {
+        boolean staged = estimate.zones().stream()
+                .anyMatch(zone -> zone.zone().layers().stream()
+                                .map(Layer::stage)
+                                .distinct()
+                                .count()
+                        > 1);
+        if (staged) {
+            cautions.add(new Caution(
+                    Caution.Kind.SCHEDULE,
+                    "Between stages: lay the next within 24 h. A surface that is waxed, or overdue (over 5 days for an unwaxed"
+                            + " polyester, about a day for epoxy), is ground and washed first, unless it was under peel ply.",
+                    "Rules for Classification of FRP Ships 2014 (5 days, wax, peel ply); 24 h from memory",
+                    Status.PRINTED));
+        }
+    }
+
+    private static void checkViscosity(PartEstimate estimate, List<Caution> cautions) {
+        Set<String> thick = new TreeSet<>();
+        estimate.quantities().resins().stream()
+                .filter(resin -> resin.use().process() == Process.INFUSION)
+                .map(ResinQuantity::resin)
+                .filter(resin -> resin.use().isLaminating())
+                .filter(WorkCautions::tooThick)
+                .forEach(resin -> thick.add(resin.id()));
+        thick.forEach(id -> cautions.add(new Caution(
+                Caution.Kind.SCHEDULE,
+                id + " is thicker than the 100 to 400 mPa·s that fills a bag; take an infusion resin.",
+                "Plymouth University, MATS347, resin viscosities for vacuum infusion",
+                Status.PRINTED)));
+    }
+
+    private static boolean tooThick(Resin resin) {
+        return resin.figures().valueOf(Property.VISCOSITY).orElse(0) > THICKEST_TO_INFUSE;
+    }
+
+    private static void checkFlax(PartEstimate estimate, List<Caution> cautions) {
+        boolean natural = estimate.zones().stream()
+                .flatMap(zone -> zone.zone().layers().stream())
+                .filter(ReinforcementLayer.class::isInstance)
+                .flatMap(layer -> ((ReinforcementLayer) layer).plies().stream())
+                .anyMatch(ply -> ply.fibre().type() == Fibre.Type.NATURAL);
+        if (natural) {
+            cautions.add(new Caution(
+                    Caution.Kind.SCHEDULE,
+                    "Flax holds 6 to 10 % water: dry it before it is laid. Resin enters the fibre, so the volume fraction from"
+                            + " masses reads about a quarter below that seen under a microscope.",
+                    "J. Compos. Sci. 9 (2025) 103 for the volume fraction; moisture from memory",
+                    Status.PRINTED));
+        }
+    }
+}
