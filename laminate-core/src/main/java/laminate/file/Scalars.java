@@ -1,0 +1,133 @@
+package laminate.file;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import laminate.unit.Dimension;
+import laminate.unit.Nearest;
+import laminate.unit.Quantity;
+
+/** Readings of single values. Quoted and plain text are the same here. */
+final class Scalars {
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]{1,4})?");
+    private static final Pattern WHOLE_NUMBER = Pattern.compile("0|[1-9][0-9]{0,8}");
+    private static final Pattern ID = Pattern.compile("[a-z0-9]+([-.][a-z0-9]+)*");
+    private static final Map<String, String> TRUTHS =
+            Map.of("yes", "true", "on", "true", "true", "true", "no", "false", "off", "false", "false", "false");
+
+    private Scalars() {}
+
+    /** Any text but an empty one. */
+    static Reading<String> text() {
+        return Reading.shaped(Node.Scalar.class, "a single value is wanted", (scalar, complaints) -> {
+            if (scalar.text().isBlank()) {
+                complaints.at(scalar, "the text is empty; at least one letter is wanted");
+                return Optional.empty();
+            }
+            return Optional.of(scalar.text().strip());
+        });
+    }
+
+    /** The name by which a material or a schedule is called. */
+    static Reading<String> id() {
+        return text().map(text -> accepted(
+                text,
+                ID.matcher(text).matches(),
+                "is no id; lower-case letters and digits joined by hyphens are accepted, as in mat-300"));
+    }
+
+    /** One of several words, exactly as given. */
+    static Reading<String> word(List<String> words) {
+        return text().map(text -> {
+            if (words.contains(text)) {
+                return text;
+            }
+            throw new IllegalArgumentException(Complaints.shown(text) + " is not known; "
+                    + Nearest.of(text, words).map(Complaints::didYouMean).orElse("") + "accepted: "
+                    + String.join(", ", words));
+        });
+    }
+
+    /** One of several values, each with its word. */
+    static <E> Reading<E> oneOf(Function<? super E, String> word, E[] values) {
+        Map<String, E> byWord = Stream.of(values).collect(Collectors.toMap(word, value -> value));
+        return word(Stream.of(values).map(word).toList()).map(byWord::get);
+    }
+
+    /** A number with its unit, in SI. */
+    static Reading<Double> quantity(Dimension dimension) {
+        return plain().map(text -> Quantity.parse(text, dimension));
+    }
+
+    /** A number with its unit, in SI and within a range. */
+    static Reading<Double> quantity(Dimension dimension, Range range) {
+        return range.limit(quantity(dimension));
+    }
+
+    /** A bare decimal number; what YAML or a compiler would read in a base of its own is refused. */
+    static Reading<Double> number() {
+        return plain().map(text -> {
+            accepted(text, NUMBER.matcher(text).matches(), "is not a number; " + decimalHint(text) + " is accepted");
+            double value = Double.parseDouble(text);
+            accepted(text, Double.isFinite(value), "is too large; a number below 1e308 is accepted");
+            return value;
+        });
+    }
+
+    /** A bare decimal number within a range. */
+    static Reading<Double> number(Range range) {
+        return range.limit(number());
+    }
+
+    /** How often or how many: a whole number from 1. */
+    static Reading<Integer> count() {
+        return plain().map(text -> {
+            boolean whole = WHOLE_NUMBER.matcher(text).matches() && !text.equals("0");
+            accepted(text, whole, "is not a count; a whole number from 1 to 999999999 is accepted");
+            return Integer.valueOf(text);
+        });
+    }
+
+    /** True or false. */
+    static Reading<Boolean> flag() {
+        return plain().map(text -> {
+            String meant = Optional.ofNullable(TRUTHS.get(text.toLowerCase(Locale.ROOT)))
+                    .map(Complaints::didYouMean)
+                    .orElse("");
+            boolean known = text.equals("true") || text.equals("false");
+            accepted(text, known, "is neither true nor false; " + meant + "accepted: true, false");
+            return text.equals("true");
+        });
+    }
+
+    /** The text unstripped, so that an offset in it is a place in the file. */
+    private static Reading<String> plain() {
+        return Reading.shaped(
+                Node.Scalar.class,
+                "a single value is wanted",
+                (scalar, complaints) -> text().read(scalar, complaints).map(text -> scalar.text()));
+    }
+
+    private static String accepted(String text, boolean ok, String otherwise) {
+        if (!ok) {
+            throw new IllegalArgumentException(Complaints.shown(text) + " " + otherwise);
+        }
+        return text;
+    }
+
+    private static String decimalHint(String text) {
+        String mended = text.strip()
+                .replace(',', '.')
+                .replace("_", "")
+                .replaceFirst("^([+-]?)0+(?=[0-9])", "$1")
+                .replaceFirst("^([+-]?)\\.", "$10.")
+                .replaceFirst("\\.$", "");
+        return NUMBER.matcher(mended).matches() ? mended : "a bare decimal number such as 0.28";
+    }
+}
