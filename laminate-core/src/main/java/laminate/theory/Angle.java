@@ -84,7 +84,7 @@ public final class Angle {
     }
 
     /**
-     * A stress in laminate axes seen in ply axes: σ1 = σx c² + σy s² + 2 τxy s c, and so on (Jones 1999, eq. 2.74).
+     * A stress in laminate axes seen in ply axes: σ1 = σx c² + σy s² + 2 τxy s c, and so on (Jones 1999, ch. 2).
      *
      * @param stress σx, σy, τxy (Pa)
      * @return σ1, σ2, τ12 (Pa)

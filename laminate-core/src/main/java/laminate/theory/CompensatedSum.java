@@ -3,8 +3,8 @@ package laminate.theory;
 import java.util.function.IntToDoubleFunction;
 
 /**
- * Sums that keep what rounding would drop (A. Neumaier, ZAMM 54 (1974) 39), so that terms which cancel in the mathematics
- * cancel to 0.0: A16 of a balanced laminate, B of a symmetric one.
+ * Sums that keep what rounding would drop (A. Neumaier, ZAMM 54 (1974) 39), so that terms which cancel in the
+ * mathematics cancel to 0.0: A16 of a balanced laminate, B of a symmetric one.
  */
 final class CompensatedSum {
     private CompensatedSum() {}

@@ -26,7 +26,7 @@ public record EngineeringConstants(double Ex, double Ey, double Gxy, double nuxy
     }
 
     /**
-     * The constants of a compliance: Ex = 1/S11, Ey = 1/S22, Gxy = 1/S66, νxy = −S12/S11 (Jones 1999, eq. 2.97).
+     * The constants of a compliance: Ex = 1/S11, Ey = 1/S22, Gxy = 1/S66, νxy = −S12/S11 (Jones 1999, ch. 2).
      *
      * @param compliance S of the homogeneous sheet (1/Pa), symmetric
      * @return the constants

@@ -12,8 +12,9 @@ import java.util.List;
  *   τxz(z) = −(Qx / D*) ∫ from −h/2 to z of Q̄11 (ζ − e) dζ,   D* = D11 − B11²/A11
  * </pre>
  *
- * <p>Zero at both faces, continuous between plies. Source: textbook beam theory applied to the laminate (Batoz and Dhatt,
- * <i>Modélisation des structures par éléments finis</i>, vol. 2, for e = 0). Shear coupling Q̄16 is left out.
+ * <p>Zero at both faces, continuous between plies. Source: textbook beam theory applied to the laminate (Batoz and
+ * Dhatt, <i>Modélisation des structures par éléments finis</i>, vol. 2, from memory, for e = 0). Shear coupling Q̄16
+ * is left out.
  */
 public final class EquilibriumShear {
     private EquilibriumShear() {}

@@ -2,7 +2,7 @@ package laminate.theory;
 
 /**
  * The combinations of an orthotropic stiffness from which every rotated stiffness is made (Tsai and Pagano 1968; Jones
- * 1999, eq. 2.93):
+ * 1999, ch. 2):
  *
  * <pre>
  *   Q̄11 = U1 + U2 cos 2θ + U3 cos 4θ     Q̄12 = U4 − U3 cos 4θ     Q̄16 = ½ U2 sin 2θ + U3 sin 4θ

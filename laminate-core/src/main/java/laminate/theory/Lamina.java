@@ -27,7 +27,7 @@ public record Lamina(
         Optional<Expansion> moistureExpansion) {
 
     /**
-     * Checks that the strain energy is positive: positive moduli and |ν12| &lt; √(E1/E2) (Jones 1999, section 2.4).
+     * Checks that the strain energy is positive: positive moduli and |ν12| &lt; √(E1/E2) (Jones 1999, ch. 2).
      *
      * @param E1 modulus along direction 1 (Pa)
      * @param E2 modulus along direction 2 (Pa)
@@ -197,7 +197,7 @@ public record Lamina(
     }
 
     /**
-     * The minor Poisson ratio ν21 = ν12 E2/E1 (reciprocity, Jones 1999, eq. 2.44).
+     * The minor Poisson ratio ν21 = ν12 E2/E1 (reciprocity, Jones 1999, ch. 2).
      *
      * @return ν21
      */
@@ -206,7 +206,7 @@ public record Lamina(
     }
 
     /**
-     * Plane-stress stiffness in the axes of the lamina (Jones 1999, eq. 2.66; Kaw 2006, ch. 2).
+     * Plane-stress stiffness in the axes of the lamina (Jones 1999, ch. 2; Kaw 2006, ch. 2).
      *
      * <p>Q11 = E1/(1 − ν12 ν21), Q22 = E2/(1 − ν12 ν21), Q12 = ν12 Q22, Q66 = G12, Q16 = Q26 = 0.
      *

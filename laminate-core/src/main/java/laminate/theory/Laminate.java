@@ -9,8 +9,8 @@ import java.util.function.Function;
  * Plies bonded to one plate, by classical laminate theory (Jones 1999, ch. 4; Kaw 2006, ch. 4).
  *
  * <p>z = 0 at mid-plane; the first ply lies at the mould face, z = −h/2. [N; M] = [[A, B], [B, D]] [ε0; κ] with
- * A = ∫ Q̄ dz, B = ∫ Q̄ z dz, D = ∫ Q̄ z² dz. Plane sections stay plane: shear across the thickness is left out, which on a
- * foam core concerns deflection and not A, B, D.
+ * A = ∫ Q̄ dz, B = ∫ Q̄ z dz, D = ∫ Q̄ z² dz. Plane sections stay plane: shear across the thickness is left out,
+ * which on a foam core concerns deflection and not A, B, D.
  *
  * <p>An unsymmetric laminate couples stretching and bending. The constants {@link #inPlane()} and {@link #flexural()}
  * leave it free to couple (from the 6×6 inverse); the {@code …Restrained} ones hold the coupled motion back.

@@ -5,15 +5,17 @@ import java.util.List;
 /**
  * How fibre, resin and voids share mass and volume: thickness, density and fibre content of a layer.
  *
- * <p>Symbols: w areal mass of dry fibre (kg/m²), ψ fibre mass fraction, Vf fibre and Vv void volume fraction of the whole,
- * ρf and ρr density of fibre and cured resin (kg/m³). Vm = 1 − Vf − Vv. Where ψ is given, voids thicken the layer; where
- * Vf or the thickness is given, they displace resin. Source of all unless named: conservation of mass and volume.
+ * <p>Symbols: w areal mass of dry fibre (kg/m²), ψ fibre mass fraction, Vf fibre and Vv void volume fraction of the
+ * whole, ρf and ρr density of fibre and cured resin (kg/m³). Vm = 1 − Vf − Vv. Where ψ is given, voids thicken the
+ * layer; where Vf or the thickness is given, they displace resin. Source of all unless named: conservation of mass
+ * and volume.
  */
 public final class Mixture {
     private Mixture() {}
 
     /**
-     * Something of a mass with a property, such as one layer with its fibre mass fraction or one fibre with its density.
+     * Something of a mass with a property, such as one layer with its fibre mass fraction or one fibre with its
+     * density.
      *
      * @param mass mass or areal mass of fibre, not negative; only the proportions count
      * @param value the property, positive
@@ -35,8 +37,8 @@ public final class Mixture {
     }
 
     /**
-     * Thickness from fibre mass fraction, t = [w/ρf + w (1 − ψ)/(ψ ρr)]/(1 − Vv). With ρf = 2560, ρr = 1200 and no voids it
-     * is the formula of ISO 12215-5:2008, t = (w/3.072)(2.56/ψ − 1.36) in mm with w in kg/m² (from memory).
+     * Thickness from fibre mass fraction, t = [w/ρf + w (1 − ψ)/(ψ ρr)]/(1 − Vv). With ρf = 2560, ρr = 1200 and no
+     * voids it is the formula of ISO 12215-5:2008, t = (w/3.072)(2.56/ψ − 1.36) in mm with w in kg/m² (from memory).
      *
      * @param w areal mass of dry fibre (kg/m²)
      * @param psi fibre mass fraction ψ, above 0 and up to 1

@@ -5,15 +5,16 @@ import java.util.Optional;
 /**
  * Rules by which fibres lying in all directions of the plane, as in chopped strand mat, make a lamina.
  *
- * <p>The rules differ by 10 %; never take E from one and ν from another. Thermal and moisture expansion are those of the
- * exact average under every rule.
+ * <p>The rules differ by up to 10 %; never take E from one and ν from another. Thermal and moisture expansion are those
+ * of the exact average under every rule.
  */
 public enum RandomMat {
     /**
-     * The default: average of the rotated stiffness of the unidirectional ply of the same fibre content over all angles.
+     * The default: average of the rotated stiffness of the unidirectional ply of the same fibre content over all
+     * angles.
      *
      * <p>With the invariants U1, U4 of {@link Invariants}: E = (U1² − U4²)/U1, ν = U4/U1, G = (U1 − U4)/2. Jones 1999,
-     * section 2.7; the limit of many thin plies at all angles.
+     * ch. 2; the limit of many thin plies at all angles.
      */
     EXACT_AVERAGE {
         @Override
@@ -88,8 +89,8 @@ public enum RandomMat {
     }
 
     /**
-     * E = 3/8 E1 + 5/8 E2, G = 1/8 E1 + 1/4 E2, ν = E/(2G) − 1. Tsai and Pagano 1968; an approximation of the average with
-     * round fractions, whose ν comes out near 0.39.
+     * E = 3/8 E1 + 5/8 E2, G = 1/8 E1 + 1/4 E2, ν = E/(2G) − 1. Tsai and Pagano 1968; an approximation of the average
+     * with round fractions, whose ν comes out near 0.39.
      *
      * @param lamina the unidirectional lamina
      * @return the mat, isotropic in its plane; expansion and transverse shear unknown

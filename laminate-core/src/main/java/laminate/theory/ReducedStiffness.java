@@ -44,7 +44,7 @@ public record ReducedStiffness(double Q11, double Q12, double Q22, double Q16, d
 
     /**
      * The stiffness of the same sheet after it is turned, seen in the old axes: Q̄ = T⁻¹ Q T⁻ᵀ written out (Jones
-     * 1999, eq. 2.85 with shear coupling kept), which for Q16 = Q26 = 0 has, with c = cosθ, s = sinθ,
+     * 1999, ch. 2 with shear coupling kept), which for Q16 = Q26 = 0 has, with c = cosθ, s = sinθ,
      *
      * <pre>
      *   Q̄11 = Q11 c⁴ + 2 (Q12 + 2 Q66) s² c² + Q22 s⁴

@@ -11,7 +11,7 @@ public final class UnidirectionalFormulas {
     private UnidirectionalFormulas() {}
 
     /**
-     * Rule of mixtures, P = Pf Vf + Pm (1 − Vf): for E1 and ν12. Jones 1999, eqs. 3.7 and 3.19; for E1 within a few per
+     * Rule of mixtures, P = Pf Vf + Pm (1 − Vf): for E1 and ν12. Jones 1999, ch. 3; for E1 within a few per
      * cent of tests at any Vf.
      *
      * @param Pf property of the fibre
@@ -24,8 +24,8 @@ public final class UnidirectionalFormulas {
     }
 
     /**
-     * Inverse rule of mixtures, 1/P = Vf/Pf + (1 − Vf)/Pm: for E2 and G12. Jones 1999, eqs. 3.15 and 3.26; a lower bound,
-     * well below tests at the usual fibre contents.
+     * Inverse rule of mixtures, 1/P = Vf/Pf + (1 − Vf)/Pm: for E2 and G12. Jones 1999, ch. 3; a lower
+     * bound, well below tests at the usual fibre contents.
      *
      * @param Pf modulus of the fibre (Pa)
      * @param Pm modulus of the matrix (Pa)
@@ -37,8 +37,8 @@ public final class UnidirectionalFormulas {
     }
 
     /**
-     * Halpin–Tsai, P = Pm (1 + ξ η Vf)/(1 − η Vf) with η = (Pf/Pm − 1)/(Pf/Pm + ξ). Halpin and Kardos 1976; ξ = 2 for E2,
-     * ξ = 1 for G12 of round fibres, good to about Vf = 0.65 (above, ξ = 1 + 40 Vf¹⁰ for G12).
+     * Halpin–Tsai, P = Pm (1 + ξ η Vf)/(1 − η Vf) with η = (Pf/Pm − 1)/(Pf/Pm + ξ). Halpin and Kardos 1976; ξ = 2 for
+     * E2, ξ = 1 for G12 of round fibres, good to about Vf = 0.65 (above, ξ = 1 + 40 Vf¹⁰ for G12).
      *
      * @param Pf modulus of the fibre (Pa)
      * @param Pm modulus of the matrix (Pa)
@@ -52,7 +52,7 @@ public final class UnidirectionalFormulas {
     }
 
     /**
-     * Share of a load along the fibres that the fibres carry, Ef Vf / E1. Jones 1999, section 3.2.
+     * Share of a load along the fibres that the fibres carry, Ef Vf / E1. Jones 1999, ch. 3.
      *
      * @param Ef modulus of the fibre (Pa)
      * @param Em modulus of the matrix (Pa)
@@ -64,8 +64,8 @@ public final class UnidirectionalFormulas {
     }
 
     /**
-     * Expansion along the fibres, α1 = (αf Ef Vf + αm Em (1 − Vf)) / (Ef Vf + Em (1 − Vf)). Schapery 1968; exact for equal
-     * Poisson ratios.
+     * Expansion along the fibres, α1 = (αf Ef Vf + αm Em (1 − Vf)) / (Ef Vf + Em (1 − Vf)). Schapery 1968; close for
+     * like Poisson ratios.
      *
      * @param alphaF expansion of the fibre along it (1/K)
      * @param alphaM expansion of the matrix (1/K)
@@ -99,8 +99,8 @@ public final class UnidirectionalFormulas {
 
     /**
      * E2 of the classification rules for marine laminates before their coefficient C2:
-     * E2 = [Em/(1 − νm²)] (1 + 0.85 Vf²) / [(1 − Vf)^1.25 + (Em/Ef) Vf/(1 − νm²)]. From memory; for Vf 0.2 to 0.7 (it does
-     * not end at Em for Vf = 0).
+     * E2 = [Em/(1 − νm²)] (1 + 0.85 Vf²) / [(1 − Vf)^1.25 + (Em/Ef) Vf/(1 − νm²)]. From memory; for Vf 0.2 to 0.7 (it
+     * does not end at Em for Vf = 0).
      *
      * @param Ef modulus of the fibre across it (Pa)
      * @param Em modulus of the matrix (Pa)

@@ -7,9 +7,9 @@ public final class Woven {
     /**
      * Lamina of a woven fabric: Q = k [s Q(0°) + (1 − s) Q(90°)], direction 1 being the warp.
      *
-     * <p>Stiffness in the plane of a cross-ply without bending (Jones 1999, section 4.4), with a factor k on all moduli for
-     * crimp, 0.90 to 0.95 for woven roving (common practice, no source). Expansion from the same average of Q α; it does not
-     * depend on k. G13 and G23 are averaged where they are known.
+     * <p>Stiffness in the plane of a cross-ply without bending (Jones 1999, ch. 4), with a factor k on all
+     * moduli for crimp, 0.90 to 0.95 for woven roving (from memory). Expansion from the same average
+     * of Q α; it does not depend on k. G13 and G23 are averaged where they are known.
      *
      * @param lamina unidirectional lamina at the fibre content of the fabric
      * @param warpShare share s of the fibre that runs in the warp, from 0 to 1; 0.5 if balanced
