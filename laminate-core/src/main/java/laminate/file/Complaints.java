@@ -15,6 +15,10 @@ final class Complaints {
 
     private final List<Complaint> found = new ArrayList<>();
 
+    boolean isEmpty() {
+        return found.isEmpty();
+    }
+
     void at(Position position, String message) {
         found.add(new Complaint(position.file(), position.line(), position.column(), message));
     }
@@ -26,6 +30,10 @@ final class Complaints {
 
     /** Complains of what a domain type refused; a refused quantity is pointed at where its text goes wrong. */
     void at(Node node, IllegalArgumentException refusal) {
+        if (refusal instanceof Refusal placed) {
+            at(placed.node(), placed.getMessage());
+            return;
+        }
         Position place = node.position();
         if (refusal instanceof QuantityException quantity && node instanceof Node.Scalar scalar) {
             place = scalar.at(quantity.offset());

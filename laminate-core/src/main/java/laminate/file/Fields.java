@@ -110,6 +110,35 @@ final class Fields {
         return () -> values.stream().findFirst();
     }
 
+    /** A value that is wanted before the whole is made, with its place; whether it is sound counts as for any other. */
+    <T> Term<T> stated(String key, Reading<T> reading) {
+        Term<T> term = ask(key).map(node -> Term.read(node, reading, complaints)).orElseGet(Term::nothing);
+        sound &= !term.flawed();
+        return term;
+    }
+
+    /** A value made elsewhere; if it is empty, that has been complained of there. */
+    <T> Supplier<T> given(Optional<T> value) {
+        sound &= value.isPresent();
+        return promise(value);
+    }
+
+    /** Complains of a key, or of the mapping if the key does not stand, for values that do not go together. */
+    void complain(String key, String message) {
+        complaints.at(mapping, refusal(key, message));
+        sound = false;
+    }
+
+    /** Where the mapping stands, for what is wrong with it as a whole. */
+    Node node() {
+        return mapping;
+    }
+
+    /** The collector, for what is read beside the fields. */
+    Complaints complaints() {
+        return complaints;
+    }
+
     /** Tells that a key has been read by whoever chose this reading by it. */
     void known(String key) {
         ask(key);
@@ -119,7 +148,7 @@ final class Fields {
      * A refusal to throw while the whole is made, which points at a key rather than at the whole mapping: for values that
      * do not go together.
      */
-    IllegalArgumentException refusal(String key, String message) {
+    Refusal refusal(String key, String message) {
         return new Refusal(
                 Optional.ofNullable(mapping.entries().get(key))
                         .map(Node.Entry::value)
@@ -135,8 +164,6 @@ final class Fields {
         requireAllAsked();
         try {
             return Optional.of(make.get());
-        } catch (Refusal e) {
-            complaints.at(e.node, e);
         } catch (IllegalArgumentException e) {
             complaints.at(mapping, e);
         }
@@ -177,18 +204,5 @@ final class Fields {
 
     private static <T> Supplier<T> promise(Optional<T> value) {
         return () -> value.orElseThrow(() -> new IllegalStateException("asked for a value that could not be read"));
-    }
-
-    /** Knows the node to point at. */
-    private static final class Refusal extends IllegalArgumentException {
-
-        private static final long serialVersionUID = 1L;
-
-        private final transient Node node;
-
-        Refusal(Node node, String message) {
-            super(message);
-            this.node = node;
-        }
     }
 }

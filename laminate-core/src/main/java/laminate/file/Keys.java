@@ -7,20 +7,80 @@ import java.util.Set;
 
 /**
  * The keys that each kind of mapping may hold: the vocabulary of the files in one place. The names of the constants are
- * those of the definitions in the JSON Schema, in capitals.
+ * those of the definitions in the JSON Schema, in capitals. Where the keys are words of the user's own (names of schedules
+ * and operations) or of an enumeration (processes), there is no entry.
  */
 enum Keys {
     PART(
             "part file",
-            "part count workshop prices materials process resin catalyst hardener schedules zones items measured"),
-    ZONE("zone", "name area count process resin catalyst hardener trim mirror coatings layers"),
+            "part count workshop prices materials process resin catalyst hardener fibre-content surface schedules zones"
+                    + " items measured"),
+    ZONE(
+            "zone",
+            "name area count process resin catalyst hardener fibre-content surface fibre-mass-fraction"
+                    + " fibre-volume-fraction resin-ratio trim mirror coatings layers measured"),
     TRIM("trim", "edge width"),
     AGENT("agent", "id amount"),
     REINFORCEMENT_LAYER(
             "reinforcement layer",
             "reinforcement angle turned times fibre-mass-fraction fibre-volume-fraction resin-ratio thickness"
                     + " process resin catalyst hardener"),
-    CORE_LAYER("core layer", "core thickness finish bed bed-thickness");
+    CORE_LAYER(
+            "core layer",
+            "core thickness finish grooves angle bed bed-thickness process resin catalyst hardener"),
+    BULKER_LAYER("bulker layer", "bulker times process resin catalyst hardener"),
+    LAMINA_LAYER("lamina layer", "lamina thickness angle times"),
+    STAGE("stage", "stage process resin catalyst hardener layers"),
+    LAYER_GROUP("group of layers", "times layers"),
+    SCHEDULE_USE("use of a schedule", "schedule times"),
+    LAMINA("lamina", "E1 E2 G12 nu12 density G13 G23 alpha1 alpha2 beta1 beta2"),
+    GROOVES("set of grooves", "width depth pitch faces ways"),
+    COATING(
+            "coating",
+            "gelcoat barrier flowcoat paint wet-film thickness areal-weight coats catalyst hardener"),
+    ITEM("item", "name count mass price"),
+    MEASURED("set of measurements", "mass thickness"),
+
+    WORKSHOP(
+            "workshop file",
+            "temperature fibre-content surface loss voids gelcoat-application evaporation labour consumables"
+                    + " micromechanics knock-down"),
+    CONTENT_RULE(
+            "fibre content of a workshop",
+            "process kind fibre resin fibre-mass-fraction fibre-volume-fraction resin-ratio"),
+    LOSS("loss of a process", "resin reinforcement core coating laps bag mesh lines bucket"),
+    LABOUR("labour", "rate operations"),
+    CONSUMABLE_USE("use of a consumable", "material amount per"),
+    KNOCK_DOWN("knock-down", "mat woven"),
+
+    PRICES("price file", "currency date prices"),
+    PRICE("price", "material price roll"),
+    ROLL("roll", "width length mass"),
+
+    MATERIALS("material file", "materials"),
+    FIBRE("fibre", "material kind name type density E1 E2 G12 nu12 alpha1 alpha2 tensile-strength"),
+    RESIN(
+            "resin",
+            "material kind name family use waxed density-liquid density-cured E nu alpha tensile-strength elongation"
+                    + " shrinkage styrene-content viscosity stage-thickness cure gel-time"),
+    CURING_AGENT("catalyst or hardener", "material kind name density"),
+    REINFORCEMENT(
+            "reinforcement",
+            "material kind name form areal-weight binder fibre plies warp-share roll-width roll-length dry-thickness"
+                    + " measured"),
+    CORE(
+            "core",
+            "material kind name type open-cell density E1 E2 G12 nu12 Ez G13 G23 alpha compressive-strength"
+                    + " shear-strength tensile-strength uptake-hand uptake-infusion"),
+    BULKER(
+            "bulker",
+            "material kind name areal-weight thickness density E nu alpha roll-width roll-length"),
+    CONSUMABLE("consumable", "material kind name sold-by density areal-weight roll-width roll-length"),
+    FIGURE("figure", "value source status"),
+    CURE("cure", "agent amount from to"),
+    GEL_TIME("gel time", "agent temperature amount time source status"),
+    MAKE_UP_PLY("ply of a reinforcement", "fibre form angle areal-weight warp-share"),
+    MEASURED_PLY("set of measured ply properties", "fibre-volume-fraction E1 E2 G12 nu12 alpha1 alpha2 G13 G23");
 
     private final String kind;
     private final Set<String> names;

@@ -13,6 +13,8 @@ record Range(DoublePredicate holds, String accepted) {
 
     static final Range POSITIVE = new Range(value -> value > 0, "more than zero");
 
+    static final Range ANY = new Range(value -> true, "any number");
+
     static final Range NOT_NEGATIVE = new Range(value -> value >= 0, "zero or more");
 
     /** From a value to another, both included. */

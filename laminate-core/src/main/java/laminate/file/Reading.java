@@ -60,6 +60,12 @@ interface Reading<T> {
                 });
     }
 
+    /** A value made of others at a node; what its making refuses becomes a complaint. */
+    static <T> Reading<T> made(Supplier<T> make) {
+        Reading<Boolean> node = (any, complaints) -> Optional.of(true);
+        return node.map(any -> make.get());
+    }
+
     /** A list with at least one entry; it is read to its end whatever is wrong in it. */
     static <T> Reading<List<T>> listOf(Reading<T> entry) {
         return shaped(Node.Sequence.class, "a list is wanted, as in [a, b]", (list, complaints) -> {
@@ -72,6 +78,14 @@ interface Reading<T> {
             return Optional.of(List.copyOf(values))
                     .filter(all -> all.size() == list.items().size());
         });
+    }
+
+    /** A list, or one entry alone. */
+    static <T> Reading<List<T>> oneOrList(Reading<T> entry) {
+        Reading<List<T>> list = listOf(entry);
+        return (node, complaints) -> node instanceof Node.Scalar
+                ? entry.read(node, complaints).map(List::of)
+                : list.read(node, complaints);
     }
 
     /** A mapping whose keys are the user's own words, in the order of the file. */

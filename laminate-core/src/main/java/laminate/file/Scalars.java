@@ -9,8 +9,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import laminate.unit.Dimension;
+import laminate.unit.Money;
 import laminate.unit.Nearest;
 import laminate.unit.Quantity;
+import laminate.unit.UnitPrice;
 
 /** Readings of single values. Quoted and plain text are the same here. */
 final class Scalars {
@@ -72,12 +74,19 @@ final class Scalars {
 
     /** A bare decimal number; what YAML or a compiler would read in a base of its own is refused. */
     static Reading<Double> number() {
-        return plain().map(text -> {
-            accepted(text, NUMBER.matcher(text).matches(), "is not a number; " + decimalHint(text) + " is accepted");
-            double value = Double.parseDouble(text);
-            accepted(text, Double.isFinite(value), "is too large; a number below 1e308 is accepted");
-            return value;
-        });
+        return plain().map(Scalars::decimal);
+    }
+
+    /**
+     * The value of a bare decimal number.
+     *
+     * @throws IllegalArgumentException if the text is none
+     */
+    static double decimal(String text) {
+        accepted(text, NUMBER.matcher(text).matches(), "is not a number; " + decimalHint(text) + " is accepted");
+        double value = Double.parseDouble(text);
+        accepted(text, Double.isFinite(value), "is too large; a number below 1e308 is accepted");
+        return value;
     }
 
     /** A bare decimal number within a range. */
@@ -92,6 +101,43 @@ final class Scalars {
             accepted(text, whole, "is not a count; a whole number from 1 to 999999999 is accepted");
             return Integer.valueOf(text);
         });
+    }
+
+    /** How many, where more than a thousandfold is surely a slip: the product of several stays countable. */
+    static Reading<Integer> pieces() {
+        return wholeNumber(1, 10_000);
+    }
+
+    /** A whole number of a range that begins at 1 or later. */
+    static Reading<Integer> wholeNumber(int from, int to) {
+        return plain().map(text -> {
+            int value = WHOLE_NUMBER.matcher(text).matches() ? Integer.parseInt(text) : 0;
+            accepted(text, value >= from && value <= to, "is outside; a whole number from " + from + " to " + to + " is accepted");
+            return value;
+        });
+    }
+
+    /** A sum of money, in the currency of the price list if there is one. */
+    static Reading<Money> money(Optional<String> currency) {
+        return plain().map(Money::parse).map(sum -> {
+            currency.ifPresent(wanted -> checkCurrency(sum.currency(), wanted));
+            return sum;
+        });
+    }
+
+    /** A price per kg, m² and so on, in the currency of the price list if there is one. */
+    static Reading<UnitPrice> price(Optional<String> currency) {
+        return plain().map(UnitPrice::parse).map(price -> {
+            currency.ifPresent(wanted -> checkCurrency(price.currency(), wanted));
+            return price;
+        });
+    }
+
+    private static void checkCurrency(String found, String wanted) {
+        if (!found.equals(wanted)) {
+            throw new IllegalArgumentException(
+                    "this is in " + found + " and the price list in " + wanted + "; one currency is accepted");
+        }
     }
 
     /** True or false. */

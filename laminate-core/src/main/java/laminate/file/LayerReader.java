@@ -1,0 +1,170 @@
+package laminate.file;
+
+import static laminate.file.Reading.byKey;
+import static laminate.file.Reading.choice;
+import static laminate.file.Reading.listOf;
+import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.count;
+import static laminate.file.Scalars.flag;
+import static laminate.file.Scalars.text;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import laminate.material.Reinforcement;
+import laminate.part.BulkerLayer;
+import laminate.part.Layer;
+import laminate.part.ReinforcementLayer;
+import laminate.process.FibreContent;
+import laminate.process.LayUp;
+import laminate.unit.Dimension;
+
+/** Reads layers in all the ways they are written, and lays groups, stages and schedules out into single layers. */
+final class LayerReader {
+
+    /** Layers of one zone; the thickest mouldings have some hundreds. */
+    static final int MOST_IN_A_ZONE = 2000;
+
+    static final Reading<Double> ANGLE =
+            Scalars.quantity(Dimension.ANGLE, Range.between(-360, 360, "-360 to 360 degrees"));
+
+    private final Stock stock;
+    private final Schedules schedules;
+    private final LayUps layUps;
+    private final CoreReader cores;
+
+    LayerReader(Stock stock, Schedules schedules, LayUps layUps) {
+        this.stock = stock;
+        this.schedules = schedules;
+        this.layUps = layUps;
+        this.cores = new CoreReader(stock, layUps);
+    }
+
+    /** A list of layers, laid out. */
+    Reading<List<Layer>> list(Surroundings around) {
+        return listOf(entry(around)).map(LayerReader::joined);
+    }
+
+    private Reading<List<Layer>> entry(Surroundings around) {
+        Reading<List<Layer>> stage = mapping(Keys.STAGE, in -> stage(in, around));
+        Reading<List<Layer>> otherwise = byKey(
+                "layer",
+                List.of(
+                        choice("reinforcement", mapping(Keys.REINFORCEMENT_LAYER, in -> reinforcement(in, around))),
+                        choice("core", mapping(Keys.CORE_LAYER, in -> cores.core(in, around))),
+                        choice("bulker", mapping(Keys.BULKER_LAYER, in -> bulker(in, around))),
+                        choice("schedule", mapping(Keys.SCHEDULE_USE, in -> schedule(in, around))),
+                        choice("layers", mapping(Keys.LAYER_GROUP, in -> group(in, around))),
+                        choice("lamina", mapping(Keys.LAMINA_LAYER, in -> LaminaReader.layers(in, around))),
+                        choice("stage", stage)));
+        return (node, complaints) -> {
+            if (node instanceof Node.Scalar id) {
+                return bare(id, around, complaints);
+            }
+            // A stage holds layers: too, which alone would make a group.
+            boolean staged = node instanceof Node.Mapping group && group.entries().containsKey("stage");
+            return (staged ? stage : otherwise).read(node, complaints);
+        };
+    }
+
+    private Optional<List<Layer>> bare(Node.Scalar id, Surroundings around, Complaints complaints) {
+        String name = id.text().strip();
+        if (schedules.has(name) && stock.materials().find(name).isEmpty()) {
+            complaints.at(id, name + " is a schedule; it is written {schedule: " + name + "}");
+            return Optional.empty();
+        }
+        Optional<Reinforcement> what = stock.reinforcement().read(id, complaints);
+        Optional<LayUp> layUp = layUps.of(around.terms(), id, complaints);
+        if (what.isEmpty() || layUp.isEmpty()) {
+            return Optional.empty();
+        }
+        return Reading.<Layer>made(
+                        () -> laid(what.get(), 0, false, layUp.get(), around.content(), around.stage()))
+                .read(id, complaints)
+                .map(List::of);
+    }
+
+    private Supplier<List<Layer>> reinforcement(Fields in, Surroundings around) {
+        var what = in.required("reinforcement", stock.reinforcement());
+        var angle = in.orElse("angle", ANGLE, 0.0);
+        var turned = in.orElse("turned", flag(), false);
+        var times = in.orElse("times", count(), 1);
+        var own = in.atMostOne(Contents.OF_ONE_LAYER);
+        var layUp = layUp(in, around);
+        return () -> {
+            Optional<Located<FibreContent>> content = own.get().or(around::content);
+            return repeated(
+                    in,
+                    List.of(laid(what.get(), angle.get(), turned.get(), layUp.get(), content, around.stage())),
+                    times.get());
+        };
+    }
+
+    private Supplier<List<Layer>> bulker(Fields in, Surroundings around) {
+        var what = in.required("bulker", stock.bulker());
+        var times = in.orElse("times", count(), 1);
+        var layUp = layUp(in, around);
+        return () -> repeated(in, List.of(new BulkerLayer(what.get(), layUp.get(), around.stage())), times.get());
+    }
+
+    private Supplier<List<Layer>> stage(Fields in, Surroundings around) {
+        var name = in.stated("stage", text());
+        Terms terms = around.terms().within(in, stock);
+        var layers = in.required("layers", list(around.inStage(name.value().orElse(""), terms)));
+        return layers;
+    }
+
+    private Supplier<List<Layer>> schedule(Fields in, Surroundings around) {
+        var layers = in.required("schedule", schedules.use(around, this));
+        var times = in.orElse("times", count(), 1);
+        return () -> repeated(in, layers.get(), times.get());
+    }
+
+    private Supplier<List<Layer>> group(Fields in, Surroundings around) {
+        var times = in.orElse("times", count(), 1);
+        var layers = in.required("layers", list(around));
+        return () -> repeated(in, layers.get(), times.get());
+    }
+
+    private Supplier<LayUp> layUp(Fields in, Surroundings around) {
+        return in.given(layUps.of(around.terms().within(in, stock), in.node(), in.complaints()));
+    }
+
+    /** A reinforcement layer; a fibre content that the bed cannot hold is refused where the content stands. */
+    private static Layer laid(
+            Reinforcement what,
+            double angle,
+            boolean turned,
+            LayUp layUp,
+            Optional<Located<FibreContent>> content,
+            String stage) {
+        try {
+            return new ReinforcementLayer(what, angle, turned, layUp, content.map(Located::value), stage);
+        } catch (IllegalArgumentException e) {
+            throw content.map(stated -> (IllegalArgumentException) new Refusal(stated.node(), e.getMessage()))
+                    .orElse(e);
+        }
+    }
+
+    static List<Layer> repeated(Fields in, List<Layer> layers, int times) {
+        if ((long) times * layers.size() > MOST_IN_A_ZONE) {
+            throw in.refusal(
+                    "times",
+                    times + " times " + layers.size() + " is more than " + MOST_IN_A_ZONE
+                            + " layers, the most that a zone may have; fewer are wanted");
+        }
+        return joined(Collections.nCopies(times, layers));
+    }
+
+    private static List<Layer> joined(List<List<Layer>> groups) {
+        long size = groups.stream().mapToLong(List::size).sum();
+        if (size > MOST_IN_A_ZONE) {
+            throw new IllegalArgumentException(size + " layers lie here; " + MOST_IN_A_ZONE + " are the most in a zone");
+        }
+        List<Layer> all = new ArrayList<>((int) size);
+        groups.forEach(all::addAll);
+        return all;
+    }
+}

@@ -1,0 +1,156 @@
+package laminate.file;
+
+import static laminate.file.FigureReader.figures;
+import static laminate.file.Reading.byWord;
+import static laminate.file.Reading.choice;
+import static laminate.file.Reading.listOf;
+import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.flag;
+import static laminate.file.Scalars.id;
+import static laminate.file.Scalars.quantity;
+import static laminate.file.Scalars.text;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import laminate.material.Agent;
+import laminate.material.Bulker;
+import laminate.material.Consumable;
+import laminate.material.Core;
+import laminate.material.Fibre;
+import laminate.material.Material;
+import laminate.material.MaterialKind;
+import laminate.material.Property;
+import laminate.material.Resin;
+import laminate.unit.Dimension;
+import laminate.unit.PriceBasis;
+
+/** Reads one material of any kind. */
+final class MaterialReader {
+
+    private final Stock known;
+    private final Reading<String> agent;
+
+    /**
+     * Makes a reader.
+     *
+     * @param known where the fibres of reinforcements are found
+     * @param agentsAreChecked whether the agents of a resin are looked up there, too
+     */
+    MaterialReader(Stock known, boolean agentsAreChecked) {
+        this.known = known;
+        this.agent = agentsAreChecked ? known.anyAgent().map(Agent::id) : id();
+    }
+
+    Reading<Material> material() {
+        return byWord(
+                "kind",
+                List.of(
+                        kind(MaterialKind.FIBRE, Keys.FIBRE, MaterialReader::fibre),
+                        kind(MaterialKind.RESIN, Keys.RESIN, this::resin),
+                        kind(MaterialKind.CATALYST, Keys.CURING_AGENT, in -> agent(in, MaterialKind.CATALYST)),
+                        kind(MaterialKind.HARDENER, Keys.CURING_AGENT, in -> agent(in, MaterialKind.HARDENER)),
+                        kind(
+                                MaterialKind.REINFORCEMENT,
+                                Keys.REINFORCEMENT,
+                                in -> new ReinforcementReader(known).reinforcement(in, named(in))),
+                        kind(MaterialKind.CORE, Keys.CORE, MaterialReader::core),
+                        kind(MaterialKind.BULKER, Keys.BULKER, MaterialReader::bulker),
+                        kind(MaterialKind.CONSUMABLE, Keys.CONSUMABLE, MaterialReader::consumable)));
+    }
+
+    private static <M extends Material> Reading.Choice<Material> kind(
+            MaterialKind kind, Keys keys, Function<Fields, Supplier<M>> fields) {
+        return choice(kind.word(), mapping(keys, fields));
+    }
+
+    /** What every material begins with. */
+    record Named(Supplier<String> id, Supplier<String> name) {}
+
+    private static Named named(Fields in) {
+        in.known("kind");
+        return new Named(in.required("material", id()), in.required("name", text()));
+    }
+
+    private static Supplier<Fibre> fibre(Fields in) {
+        Named named = named(in);
+        var type = in.required("type", Words.OfMaterials.FIBRE);
+        var figures = figures(in, Fibre.REQUIRED, Set.of());
+        return () -> new Fibre(named.id().get(), named.name().get(), type.get(), figures.get());
+    }
+
+    private static Supplier<Agent> agent(Fields in, MaterialKind kind) {
+        Named named = named(in);
+        var figures = figures(in, Agent.REQUIRED, Set.of());
+        return () -> new Agent(named.id().get(), named.name().get(), kind, figures.get());
+    }
+
+    private static Supplier<Core> core(Fields in) {
+        Named named = named(in);
+        var type = in.required("type", Words.OfMaterials.CORE);
+        var openCell = in.required("open-cell", flag());
+        var figures = figures(in, Core.REQUIRED, Core.OPTIONAL);
+        return () -> new Core(named.id().get(), named.name().get(), type.get(), openCell.get(), figures.get());
+    }
+
+    private static Supplier<Bulker> bulker(Fields in) {
+        Named named = named(in);
+        var figures = figures(in, Bulker.REQUIRED, Bulker.OPTIONAL);
+        return () -> new Bulker(named.id().get(), named.name().get(), figures.get());
+    }
+
+    private static Supplier<Consumable> consumable(Fields in) {
+        Named named = named(in);
+        var soldBy = in.required("sold-by", Words.measure());
+        var figures = figures(in, Set.of(), Consumable.OPTIONAL);
+        return () -> {
+            Consumable consumable =
+                    new Consumable(named.id().get(), named.name().get(), soldBy.get(), figures.get());
+            if (soldBy.get() == PriceBasis.LITRE
+                    && consumable.figures().find(Property.DENSITY).isEmpty()) {
+                throw in.refusal("sold-by", "what is sold by the litre needs its density; add density:");
+            }
+            return consumable;
+        };
+    }
+
+    private Supplier<Resin> resin(Fields in) {
+        Named named = named(in);
+        var family = in.required("family", Words.OfMaterials.FAMILY);
+        var use = in.required("use", Words.OfMaterials.USE);
+        var waxed = in.orElse("waxed", flag(), false);
+        var figures = figures(in, Resin.REQUIRED, Resin.OPTIONAL);
+        var cures = in.required("cure", listOf(mapping(Keys.CURE, this::cure)));
+        var gelPoints =
+                in.orElse("gel-time", listOf(mapping(Keys.GEL_TIME, this::gelPoint)), List.<Resin.GelPoint>of());
+        return () -> new Resin(
+                named.id().get(),
+                named.name().get(),
+                family.get(),
+                use.get(),
+                waxed.get(),
+                figures.get(),
+                cures.get(),
+                gelPoints.get());
+    }
+
+    private Supplier<Resin.Cure> cure(Fields in) {
+        var share = FigureReader.of(quantity(Dimension.FRACTION, Range.POSITIVE));
+        var what = in.required("agent", agent);
+        var amount = in.required("amount", share);
+        var from = in.required("from", share);
+        var to = in.required("to", share);
+        return () -> new Resin.Cure(what.get(), amount.get(), from.get(), to.get());
+    }
+
+    private Supplier<Resin.GelPoint> gelPoint(Fields in) {
+        var what = in.required("agent", agent);
+        var temperature = in.required("temperature", quantity(Dimension.TEMPERATURE));
+        var amount = in.required("amount", quantity(Dimension.FRACTION, Range.POSITIVE));
+        var time = in.required("time", quantity(Dimension.TIME, Range.POSITIVE));
+        var origin = FigureReader.origin(in);
+        return () -> new Resin.GelPoint(
+                what.get(), amount.get(), temperature.get(), origin.get().of(time.get()));
+    }
+}

@@ -1,0 +1,90 @@
+package laminate.file;
+
+import static laminate.file.Reading.listOf;
+import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.quantity;
+import static laminate.file.Scalars.text;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Supplier;
+import laminate.estimate.Price;
+import laminate.estimate.PriceList;
+import laminate.unit.Dimension;
+import laminate.unit.Money;
+import laminate.unit.UnitPrice;
+
+/** Reads price lists. */
+final class PriceReader {
+
+    private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Range.POSITIVE);
+    private static final Reading<Double> MASS = quantity(Dimension.MASS, Range.POSITIVE);
+
+    private static final Reading<LocalDate> DATE = text().map(written -> {
+        try {
+            return LocalDate.parse(written);
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException(
+                    Complaints.shown(written) + " is no date; year, month and day are accepted, as in 2026-01-15");
+        }
+    });
+
+    /** A currency is known if there can be nothing in it. */
+    private static final Reading<String> CURRENCY = text().map(code -> Money.zero(code).currency());
+
+    private final Stock stock;
+
+    PriceReader(Stock stock) {
+        this.stock = stock;
+    }
+
+    Reading<PriceList> prices() {
+        return mapping(Keys.PRICES, this::prices);
+    }
+
+    private Supplier<PriceList> prices(Fields in) {
+        Term<String> currency = in.stated("currency", CURRENCY);
+        var code = in.required("currency", (node, complaints) -> currency.value());
+        var date = in.optional("date", DATE);
+        Set<String> priced = new HashSet<>();
+        Reading<Price> price = mapping(Keys.PRICE, entry -> price(entry, currency.value(), priced));
+        var prices = in.required("prices", listOf(price));
+        return () -> new PriceList(code.get(), date.get(), prices.get());
+    }
+
+    private Supplier<Price> price(Fields in, Optional<String> currency, Set<String> priced) {
+        var material = in.required("material", stock.anyId());
+        var price = in.required("price", Scalars.price(currency));
+        var roll = in.optional("roll", mapping(Keys.ROLL, PriceReader::roll));
+        return () -> {
+            if (!priced.add(material.get())) {
+                throw in.refusal("material", material.get() + " is priced twice; one price is accepted");
+            }
+            return priced(in, material.get(), price.get(), roll.get());
+        };
+    }
+
+    private static Price priced(Fields in, String material, UnitPrice price, Optional<Price.Roll> roll) {
+        try {
+            return new Price(material, price, roll);
+        } catch (IllegalArgumentException e) {
+            throw in.refusal("price", e.getMessage());
+        }
+    }
+
+    private static Supplier<Price.Roll> roll(Fields in) {
+        var width = in.required("width", LENGTH);
+        var length = in.optional("length", LENGTH);
+        var mass = in.optional("mass", MASS);
+        return () -> new Price.Roll(width.get(), orNone(length.get()), orNone(mass.get()));
+    }
+
+    private static OptionalDouble orNone(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+}

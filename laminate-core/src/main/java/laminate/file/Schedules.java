@@ -1,0 +1,83 @@
+package laminate.file;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import laminate.part.Layer;
+import laminate.unit.Nearest;
+
+/**
+ * The schedules of a part by name. A schedule is read anew wherever it is used, as the resin and process of its layers are
+ * those of the place; one that could not be read is passed over in silence the next time.
+ */
+final class Schedules {
+
+    private final Map<String, Node.Entry> byName = new LinkedHashMap<>();
+    private final Set<String> used = new HashSet<>();
+    private final Set<String> flawed = new HashSet<>();
+
+    /** Takes the schedules in, unread. */
+    static Reading<Schedules> reading() {
+        return Reading.shaped(
+                Node.Mapping.class, "a group of schedules by name is wanted, as in {shell: [mat-300]}", (all, complaints) -> {
+                    Schedules schedules = new Schedules();
+                    all.entries().values().forEach(entry -> Scalars.id()
+                            .read(entry.key(), complaints)
+                            .ifPresent(name -> schedules.byName.put(name, entry)));
+                    return Optional.of(schedules)
+                            .filter(found -> found.byName.size() == all.entries().size());
+                });
+    }
+
+    boolean has(String name) {
+        return byName.containsKey(name);
+    }
+
+    /** The layers of a schedule where it is used. */
+    Reading<List<Layer>> use(Surroundings around, LayerReader layers) {
+        return (node, complaints) -> Scalars.id().read(node, complaints).flatMap(name -> {
+            used.add(name);
+            if (!has(name)) {
+                complaints.at(node, unknown(name));
+            } else if (around.schedules().contains(name)) {
+                complaints.at(node, "the schedule " + name + " would hold itself; write its layers out");
+                flawed.add(name);
+            } else if (!flawed.contains(name)) {
+                return read(name, around.inSchedule(name), layers, complaints);
+            }
+            return Optional.empty();
+        });
+    }
+
+    private Optional<List<Layer>> read(
+            String name, Surroundings inside, LayerReader layers, Complaints complaints) {
+        Optional<List<Layer>> read =
+                layers.list(inside).read(byName.get(name).value(), complaints);
+        if (read.isEmpty()) {
+            flawed.add(name);
+        }
+        return read;
+    }
+
+    private String unknown(String name) {
+        return Complaints.shown(name) + " is no schedule of this part; "
+                + Nearest.of(name, byName.keySet()).map(Complaints::didYouMean).orElse("")
+                + (byName.isEmpty()
+                        ? "schedules: with their layers are wanted in the part file"
+                        : "accepted: " + String.join(", ", byName.keySet()));
+    }
+
+    /** Complains of schedules that no zone uses: most likely one was forgotten. */
+    void complainOfUnused(Complaints complaints) {
+        byName.forEach((name, entry) -> {
+            if (!used.contains(name)) {
+                complaints.at(
+                        entry.key(),
+                        "the schedule " + name + " is never used; use it by {schedule: " + name + "}, or take it out");
+            }
+        });
+    }
+}

@@ -1,0 +1,173 @@
+package laminate.file;
+
+import static laminate.file.Reading.listOf;
+import static laminate.file.Reading.mapOf;
+import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.price;
+import static laminate.file.Scalars.quantity;
+import static laminate.file.Scalars.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import laminate.material.Figure;
+import laminate.process.ConsumableUse;
+import laminate.process.Consumables;
+import laminate.process.Labour;
+import laminate.process.Operation;
+import laminate.unit.Dimension;
+import laminate.unit.Nearest;
+import laminate.unit.PriceBasis;
+import laminate.unit.Quantity;
+import laminate.unit.QuantityException;
+import laminate.unit.UnitPrice;
+
+/** Reads what work takes: labour and consumables. */
+final class WorkReader {
+
+    private static final List<String> COUNTED_BY_LAYER =
+            List.of(Operation.LAY_UP, Operation.DRY_LAY_UP, Operation.CORE);
+    private static final String PER_LAYER = "per layer";
+    private static final String PER_COAT = "per coat";
+    private static final List<String> PIECES = List.of("pieces", "piece");
+
+    private final Stock stock;
+    private final Optional<String> currency;
+
+    WorkReader(Stock stock, Optional<String> currency) {
+        this.stock = stock;
+        this.currency = currency;
+    }
+
+    Supplier<Labour> labour(Fields in) {
+        return in.orElse("labour", mapping(Keys.LABOUR, this::ownLabour), Labour.USUAL);
+    }
+
+    private Supplier<Labour> ownLabour(Fields in) {
+        var rate = in.optional("rate", rate());
+        var times = in.orElse("operations", operations(), List.<Operation>of());
+        return () -> {
+            Labour usual = Labour.USUAL.with(times.get());
+            return rate.get().map(usual::at).orElse(usual);
+        };
+    }
+
+    private Reading<UnitPrice> rate() {
+        return price(currency).map(rate -> {
+            if (rate.basis() != PriceBasis.HOUR) {
+                throw new IllegalArgumentException("a labour rate is by the hour, not " + rate + "; write it like 28 GBP/h");
+            }
+            return rate;
+        });
+    }
+
+    private static Reading<List<Operation>> operations() {
+        Reading<String> name = text().map(WorkReader::operationName);
+        Reading<Map<String, Time>> times = mapOf(name, Located.of(text()).map(WorkReader::time));
+        return times.map(byName -> {
+            List<Operation> all = new ArrayList<>();
+            byName.forEach((operation, time) -> all.add(time.of(operation)));
+            return all;
+        });
+    }
+
+    /** A name that is nearly a usual one would add a second operation beside it. */
+    private static String operationName(String name) {
+        List<String> usual = Operation.USUAL.stream().map(Operation::name).toList();
+        if (!usual.contains(name)) {
+            Nearest.of(name, usual).ifPresent(near -> {
+                throw new IllegalArgumentException(Complaints.shown(name) + " is not known; "
+                        + Complaints.didYouMean(near) + "accepted: " + String.join(", ", usual)
+                        + ", and names of your own unlike these");
+            });
+        }
+        return name;
+    }
+
+    /** A time and the words behind it, if any: "0.2 h/m² per layer". */
+    private record Time(double seconds, Dimension dimension, String suffix, Node node) {
+
+        Operation of(String name) {
+            boolean byLayer = COUNTED_BY_LAYER.contains(name);
+            boolean byCoat = name.equals(Operation.GELCOAT);
+            if (suffix.equals(PER_LAYER) && !byLayer || suffix.equals(PER_COAT) && !byCoat) {
+                throw new Refusal(
+                        node,
+                        "the time of " + name + " is not counted " + suffix + "; a time like 0.2 h/m², 0.15 h/m or 1 h is"
+                                + " wanted");
+            }
+            return new Operation(name, basis(byLayer || byCoat), Figure.stated(seconds));
+        }
+
+        private Operation.Basis basis(boolean byLayer) {
+            return switch (dimension) {
+                case TIME_PER_AREA -> byLayer ? Operation.Basis.LAYER_AREA : Operation.Basis.AREA;
+                case TIME_PER_LENGTH -> Operation.Basis.EDGE;
+                default -> Operation.Basis.MOULDING;
+            };
+        }
+    }
+
+    private static Time time(Located<String> written) {
+        String time = written.value();
+        String suffix = time.endsWith(PER_LAYER) ? PER_LAYER : time.endsWith(PER_COAT) ? PER_COAT : "";
+        Quantity quantity = Quantity.parse(time.substring(0, time.length() - suffix.length()).strip());
+        Dimension dimension = quantity.unit().dimension();
+        boolean isTime = dimension == Dimension.TIME
+                || dimension == Dimension.TIME_PER_AREA
+                || dimension == Dimension.TIME_PER_LENGTH;
+        if (!isTime || quantity.value() < 0 || !suffix.isEmpty() && dimension != Dimension.TIME_PER_AREA) {
+            throw new IllegalArgumentException(Complaints.shown(time)
+                    + " is no time of an operation; one like 0.2 h/m² per layer, 0.1 h/m² per coat, 0.5 h/m², 0.15 h/m or"
+                    + " 1 h is accepted, zero or more");
+        }
+        return new Time(quantity.si(), dimension, suffix, written.node());
+    }
+
+    Supplier<Consumables> consumables(Fields in) {
+        Reading<Consumables> share =
+                quantity(Dimension.FRACTION, Range.between(0, 1, "0 % to 100 %")).map(Consumables::shareOfMaterials);
+        Reading<Consumables> list =
+                listOf(mapping(Keys.CONSUMABLE_USE, this::use)).map(Consumables::listed);
+        return in.orElse("consumables", Reading.shortOrFull(share, list), Consumables.USUAL);
+    }
+
+    private Supplier<ConsumableUse> use(Fields in) {
+        var material = in.required("material", stock.anyId());
+        var amount = in.required("amount", text().map(WorkReader::amount));
+        var per = in.required("per", Words.consumableBasis());
+        return () -> new ConsumableUse(
+                material.get(), Figure.stated(amount.get().value()), amount.get().measure(), per.get());
+    }
+
+    private record Amount(double value, PriceBasis measure) {}
+
+    private static Amount amount(String written) {
+        Optional<String> pieces = PIECES.stream().filter(written::endsWith).findFirst();
+        if (pieces.isPresent()) {
+            String number = written.substring(0, written.length() - pieces.get().length());
+            return new Amount(notNegative(Scalars.decimal(number.strip()), written), PriceBasis.PIECE);
+        }
+        Quantity quantity = Quantity.parse(written);
+        double value = notNegative(quantity.si(), written);
+        return switch (quantity.unit().dimension()) {
+            case AREA -> new Amount(value, PriceBasis.M2);
+            case LENGTH -> new Amount(value, PriceBasis.M);
+            case MASS -> new Amount(value, PriceBasis.KG);
+            case VOLUME -> new Amount(value * 1000, PriceBasis.LITRE);
+            default -> throw new QuantityException(
+                    Complaints.shown(written) + " is no amount of a consumable; an area, length, mass, volume or a number of"
+                            + " pieces is accepted, as in 1.15 m² or 2 piece",
+                    0);
+        };
+    }
+
+    private static double notNegative(double value, String written) {
+        if (value < 0) {
+            throw new IllegalArgumentException(Complaints.shown(written) + " is below zero; zero or more is accepted");
+        }
+        return value;
+    }
+}

@@ -1,0 +1,150 @@
+package laminate.file;
+
+import static laminate.file.Reading.listOf;
+import static laminate.file.Reading.mapOf;
+import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.quantity;
+import static laminate.file.Scalars.word;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import laminate.material.Figure;
+import laminate.process.ContentRule;
+import laminate.process.ContentSet;
+import laminate.process.Loss;
+import laminate.process.Process;
+import laminate.process.StiffnessBasis;
+import laminate.process.Workshop;
+import laminate.theory.Micromechanics;
+import laminate.unit.Dimension;
+
+/** Reads workshop files. */
+final class WorkshopReader {
+
+    private static final Reading<Double> TEMPERATURE =
+            quantity(Dimension.TEMPERATURE, Range.between(253.15, 333.15, "-20 °C to 60 °C"));
+    private static final Reading<Figure> SHARE = stated(Dimension.FRACTION, Range.between(0, 1, "0 % to 100 %"));
+    private static final Reading<Figure> SMALL_SHARE =
+            stated(Dimension.FRACTION, new Range(value -> value >= 0 && value < 0.5, "0 % to below 50 %"));
+    private static final Reading<Figure> FACTOR = stated(
+            Dimension.FRACTION, new Range(value -> value > 0 && value <= 1, "above 0 % and up to 100 %"));
+    private static final String SPRAY = "spray";
+
+    private final Stock stock;
+    private final Optional<String> currency;
+
+    /**
+     * Makes a reader.
+     *
+     * @param stock where consumables are found
+     * @param currency the currency of the price list, if there is one: that of the labour rate must be the same
+     */
+    WorkshopReader(Stock stock, Optional<String> currency) {
+        this.stock = stock;
+        this.currency = currency;
+    }
+
+    /** Fibre contents: a set by its name, or rules of the workshop's own. */
+    private record Contained(Optional<ContentSet> set, List<ContentRule> rules) {}
+
+    Reading<WorkshopFile> workshop() {
+        return mapping(Keys.WORKSHOP, this::workshop);
+    }
+
+    private Supplier<WorkshopFile> workshop(Fields in) {
+        var temperature = in.optional("temperature", TEMPERATURE);
+        Term<Contained> contents = in.stated("fibre-content", contents());
+        Optional<ContentSet> set = Contents.set(
+                in,
+                new Term<>(
+                        contents.stated().flatMap(held -> held.value().set().map(s -> new Located<>(s, held.node()))),
+                        contents.flawed()));
+        var voids = byProcess(in, "voids", SMALL_SHARE);
+        var losses = byProcess(in, "loss", mapping(Keys.LOSS, WorkshopReader::losses));
+        var gelcoat = in.orElse("gelcoat-application", word(List.of("brush", SPRAY)), "brush");
+        var evaporation = byProcess(in, "evaporation", SMALL_SHARE);
+        WorkReader work = new WorkReader(stock, currency);
+        var labour = work.labour(in);
+        var consumables = work.consumables(in);
+        var stiffness = stiffness(in);
+        return () -> new WorkshopFile(
+                new Workshop(
+                        temperature.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+                        contents.value().map(Contained::rules).orElse(List.of()),
+                        voids.get(),
+                        losses.get(),
+                        gelcoat.get().equals(SPRAY),
+                        evaporation.get(),
+                        labour.get(),
+                        consumables.get(),
+                        stiffness.get()),
+                set.orElse(ContentSet.TRADE));
+    }
+
+    private static Reading<Contained> contents() {
+        return Reading.shortOrFull(
+                Contents.setByName().map(set -> new Contained(Optional.of(set), List.of())),
+                listOf(mapping(Keys.CONTENT_RULE, WorkshopReader::rule))
+                        .map(rules -> new Contained(Optional.empty(), rules)));
+    }
+
+    private static Supplier<ContentRule> rule(Fields in) {
+        var process = in.optional("process", Words.PROCESS);
+        var form = in.optional("kind", Words.FORM);
+        var fibre = in.optional("fibre", Words.OfMaterials.FIBRE);
+        var family = in.optional("resin", Words.OfMaterials.FAMILY);
+        var content = in.exactlyOne(Contents.OF_ANY_LAYER);
+        return () -> new ContentRule(
+                process.get(), form.get(), fibre.get(), family.get(), content.get().value());
+    }
+
+    private static Supplier<Map<Loss, Figure>> losses(Fields in) {
+        Map<Loss, Supplier<Optional<Figure>>> read = new EnumMap<>(Loss.class);
+        for (Loss loss : Loss.values()) {
+            read.put(loss, in.optional(loss.key(), ofLoss(loss)));
+        }
+        return () -> {
+            Map<Loss, Figure> figures = new EnumMap<>(Loss.class);
+            read.forEach((loss, figure) -> figure.get().ifPresent(value -> figures.put(loss, value)));
+            return figures;
+        };
+    }
+
+    private static Reading<Figure> ofLoss(Loss loss) {
+        return loss.dimension() == Dimension.FRACTION ? SHARE : stated(loss.dimension(), Range.NOT_NEGATIVE);
+    }
+
+    private static Supplier<StiffnessBasis> stiffness(Fields in) {
+        var model = in.orElse("micromechanics", Words.micromechanics(), Micromechanics.HALPIN_TSAI);
+        var knockDown = in.optional("knock-down", mapping(Keys.KNOCK_DOWN, WorkshopReader::knockDown));
+        return () -> {
+            StiffnessBasis usual = StiffnessBasis.usual(model.get());
+            return knockDown.get().map(own -> own.over(usual)).orElse(usual);
+        };
+    }
+
+    private record KnockDown(Optional<Figure> mat, Optional<Figure> woven) {
+
+        StiffnessBasis over(StiffnessBasis usual) {
+            return new StiffnessBasis(usual.model(), mat.orElse(usual.mat()), woven.orElse(usual.woven()));
+        }
+    }
+
+    private static Supplier<KnockDown> knockDown(Fields in) {
+        var mat = in.optional("mat", FACTOR);
+        var woven = in.optional("woven", FACTOR);
+        return () -> new KnockDown(mat.get(), woven.get());
+    }
+
+    private static <V> Supplier<Map<Process, V>> byProcess(Fields in, String key, Reading<V> value) {
+        return in.orElse(key, mapOf(Words.PROCESS, value), Map.of());
+    }
+
+    private static Reading<Figure> stated(Dimension dimension, Range range) {
+        return quantity(dimension, range).map(Figure::stated);
+    }
+}

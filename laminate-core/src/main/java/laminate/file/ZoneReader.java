@@ -1,0 +1,98 @@
+package laminate.file;
+
+import static laminate.file.Reading.listOf;
+import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.flag;
+import static laminate.file.Scalars.pieces;
+import static laminate.file.Scalars.quantity;
+import static laminate.file.Scalars.text;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import laminate.part.Coating;
+import laminate.part.Layer;
+import laminate.part.Measured;
+import laminate.part.Trim;
+import laminate.part.Zone;
+import laminate.process.ContentSet;
+import laminate.unit.Dimension;
+
+/** Reads zones. */
+final class ZoneReader {
+
+    /** Layers of all zones of a part: a bound on memory, far above any real part. */
+    private static final long MOST_LAYERS = 1_000_000;
+
+    private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Range.POSITIVE);
+    private static final Reading<Trim> TRIM = mapping(Keys.TRIM, ZoneReader::trim);
+    static final Reading<Measured> MEASURED = mapping(Keys.MEASURED, ZoneReader::measured);
+
+    private final Stock stock;
+    private final LayerReader layers;
+    private final Reading<List<Coating>> coatings;
+    private long laid;
+
+    ZoneReader(Stock stock, Schedules schedules) {
+        LayUps layUps = new LayUps(stock);
+        this.stock = stock;
+        this.layers = new LayerReader(stock, schedules, layUps);
+        this.coatings = listOf(new CoatingReader(stock, layUps).coating());
+    }
+
+    /** A zone of a part that states terms and, unless the zone names another, a set of fibre contents. */
+    Reading<Zone> zone(Terms part, ContentSet contents) {
+        return mapping(Keys.ZONE, in -> zone(in, part, contents));
+    }
+
+    private Supplier<Zone> zone(Fields in, Terms part, ContentSet contents) {
+        var name = in.required("name", text());
+        var area = in.required("area", quantity(Dimension.AREA, Range.POSITIVE));
+        var count = in.orElse("count", pieces(), 1);
+        Optional<ContentSet> own = Contents.set(in);
+        var content = in.atMostOne(Contents.OF_ANY_LAYER);
+        Terms terms = part.within(in, stock);
+        var trim = in.optional("trim", TRIM);
+        var mirror = in.orElse("mirror", flag(), false);
+        var coats = in.orElse("coatings", coatings, List.<Coating>of());
+        var list = in.required("layers", layers.list(new Surroundings(terms, content.get(), "", List.of())));
+        var measured = in.orElse("measured", MEASURED, Measured.NOTHING);
+        return () -> new Zone(
+                name.get(),
+                area.get(),
+                count.get(),
+                coats.get(),
+                counted(mirror.get() ? Mirror.of(list.get()) : list.get()),
+                trim.get(),
+                own.orElse(contents),
+                measured.get());
+    }
+
+    private List<Layer> counted(List<Layer> all) {
+        laid += all.size();
+        if (laid > MOST_LAYERS) {
+            throw new IllegalArgumentException("the zones have more than " + MOST_LAYERS + " layers by here; fewer are wanted");
+        }
+        return all;
+    }
+
+    private static Supplier<Trim> trim(Fields in) {
+        var edge = in.required("edge", LENGTH);
+        var width = in.required("width", LENGTH);
+        return () -> new Trim(edge.get(), width.get());
+    }
+
+    private static Supplier<Measured> measured(Fields in) {
+        var mass = in.optional("mass", quantity(Dimension.MASS, Range.POSITIVE));
+        var thickness = in.optional("thickness", Reading.oneOrList(LENGTH));
+        return () -> {
+            if (mass.get().isEmpty() && thickness.get().isEmpty()) {
+                throw new IllegalArgumentException("nothing is measured here; mass, thickness or both are wanted");
+            }
+            return new Measured(
+                    mass.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+                    thickness.get().orElse(List.of()));
+        };
+    }
+}
