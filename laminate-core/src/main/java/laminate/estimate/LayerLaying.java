@@ -72,11 +72,9 @@ final class LayerLaying {
             fibreVolume += volume;
             resinVolume = resinVolume.plus(resinVolumes.get(i));
         }
-        Range thickness =
-                Range.exactly(fibreVolume).plus(resinVolume).times(1 / (1 - voids));
         return new LaidLayer(
                 layer,
-                thickness,
+                thickness(Range.exactly(fibreVolume).plus(resinVolume), voids),
                 fibreMass,
                 fibreVolume,
                 0,
@@ -85,6 +83,12 @@ final class LayerLaying {
                 0,
                 voids,
                 HybridCloth.joined(layer.reinforcement(), plies));
+    }
+
+    /** Voids stray too: the thinnest layer has none, the thickest twice those planned. */
+    private static Range thickness(Range solid, double voids) {
+        return new Range(
+                solid.planned() / (1 - voids), solid.least(), solid.most() / (1 - 2 * voids));
     }
 
     private List<Range> resinVolumes(ReinforcementLayer layer, List<FibrePly> plies, double voids) {
