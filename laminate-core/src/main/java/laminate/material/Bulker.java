@@ -33,6 +33,7 @@ public record Bulker(String id, String name, Figures figures) implements Materia
     public Bulker {
         figures.check(id, REQUIRED, OPTIONAL);
         figures.checkPositive(id, Property.AREAL_WEIGHT, Property.THICKNESS, Property.DENSITY, Property.E);
+        figures.checkRange(id, -1, 0.5, Property.NU);
         double wet = figures.value(Property.DENSITY) * figures.value(Property.THICKNESS);
         if (figures.value(Property.AREAL_WEIGHT) >= wet) {
             throw new IllegalArgumentException(id + ": the dry mat weighs " + figures.value(Property.AREAL_WEIGHT)

@@ -35,6 +35,9 @@ public record Core(String id, String name, Type type, boolean openCell, Figures 
     public static final Set<Property> OPTIONAL =
             Property.setOf(Property.TENSILE_STRENGTH, Property.UPTAKE_INFUSION);
 
+    /** Resin that no face of a core takes up (kg/m²): it would stand 8 mm deep. */
+    private static final double MOST_UPTAKE = 10;
+
     /** The sorts of core. */
     public enum Type {
         /** Cross-linked PVC foam. */
@@ -75,7 +78,7 @@ public record Core(String id, String name, Type type, boolean openCell, Figures 
     /**
      * Checks the core.
      *
-     * @throws IllegalArgumentException if a figure is missing, out of place or not above zero
+     * @throws IllegalArgumentException if a figure is missing, out of place or out of its range
      */
     public Core {
         figures.check(id, REQUIRED, OPTIONAL);
@@ -89,7 +92,9 @@ public record Core(String id, String name, Type type, boolean openCell, Figures 
                 Property.G13,
                 Property.G23,
                 Property.COMPRESSIVE_STRENGTH,
-                Property.SHEAR_STRENGTH);
+                Property.SHEAR_STRENGTH,
+                Property.TENSILE_STRENGTH);
+        figures.checkRange(id, 0, MOST_UPTAKE, Property.UPTAKE_HAND, Property.UPTAKE_INFUSION);
     }
 
     /**

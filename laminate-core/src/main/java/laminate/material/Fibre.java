@@ -1,5 +1,6 @@
 package laminate.material;
 
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -44,7 +45,7 @@ public record Fibre(String id, String name, Type type, Figures figures) implemen
          * @return the word, in lower case
          */
         public String word() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 

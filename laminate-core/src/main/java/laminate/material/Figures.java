@@ -142,6 +142,25 @@ public final class Figures {
         }
     }
 
+    /**
+     * Checks that given properties lie in a range.
+     *
+     * @param id the material's id, for the message
+     * @param from the least value
+     * @param below the value that they must stay below
+     * @param properties the properties to check where they are given
+     * @throws IllegalArgumentException naming the first value that does not
+     */
+    void checkRange(String id, double from, double below, Property... properties) {
+        for (Property property : properties) {
+            Figure figure = byProperty.get(property);
+            if (figure != null && !(figure.value() >= from && figure.value() < below)) {
+                throw new IllegalArgumentException(id + ": " + property.key() + " must be from " + from + " to below "
+                        + below + ", not " + figure.value());
+            }
+        }
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Figures figures && byProperty.equals(figures.byProperty);

@@ -76,7 +76,8 @@ public record Reinforcement(
         figures.check(id, REQUIRED, OPTIONAL);
         figures.checkPositive(
                 id, Property.AREAL_WEIGHT, Property.ROLL_WIDTH, Property.ROLL_LENGTH, Property.DRY_THICKNESS);
-        measured.ifPresent(ply -> ply.check(id + " (measured)", MEASURED_REQUIRED, MEASURED_OPTIONAL));
+        figures.checkRange(id, 0, 1, Property.WARP_SHARE);
+        measured.ifPresent(ply -> checkMeasured(id + " (measured)", ply));
         if (plies.isEmpty()) {
             throw new IllegalArgumentException(id + " has no plies");
         }
@@ -91,6 +92,13 @@ public record Reinforcement(
                     total * 1000));
         }
         plies = plies.stream().map(ply -> ply.scaledBy(total / sum)).toList();
+    }
+
+    private static void checkMeasured(String id, Figures ply) {
+        ply.check(id, MEASURED_REQUIRED, MEASURED_OPTIONAL);
+        ply.checkPositive(id, Property.FIBRE_VOLUME_FRACTION, Property.E1, Property.E2, Property.G12);
+        ply.checkPositive(id, Property.G13, Property.G23);
+        ply.checkRange(id, 0, 1, Property.FIBRE_VOLUME_FRACTION);
     }
 
     /**

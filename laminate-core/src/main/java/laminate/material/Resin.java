@@ -182,7 +182,11 @@ public record Resin(
      */
     public Resin {
         figures.check(id, REQUIRED, OPTIONAL);
-        figures.checkPositive(id, Property.DENSITY_LIQUID, Property.DENSITY_CURED, Property.E, Property.STAGE_THICKNESS);
+        figures.checkPositive(id, Property.DENSITY_LIQUID, Property.DENSITY_CURED, Property.E);
+        figures.checkPositive(
+                id, Property.STAGE_THICKNESS, Property.VISCOSITY, Property.TENSILE_STRENGTH, Property.ELONGATION);
+        figures.checkRange(id, 0, 1, Property.STYRENE_CONTENT, Property.SHRINKAGE);
+        figures.checkRange(id, -1, 0.5, Property.NU);
         cures = List.copyOf(cures);
         gelPoints = List.copyOf(gelPoints);
         if (cures.isEmpty()) {
