@@ -15,11 +15,14 @@ public record Bed(Resin paste, Dose dose, double thickness) {
     /**
      * Checks the bed.
      *
-     * @throws IllegalArgumentException if the thickness is not above zero, or the dose is outside the paste's range
+     * @throws IllegalArgumentException if the thickness is not above zero, the paste is a coating, or the dose is outside the paste's range
      */
     public Bed {
         if (!(thickness > 0) || !Double.isFinite(thickness)) {
             throw new IllegalArgumentException("the thickness of a bed must be above zero, not " + thickness + " m");
+        }
+        if (paste.use().isCoating()) {
+            throw new IllegalArgumentException(paste.id() + " is a " + paste.use().word() + ", which beds no core");
         }
         dose = Dose.of(paste, dose.agent(), dose.ratio());
     }

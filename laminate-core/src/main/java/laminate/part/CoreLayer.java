@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import laminate.material.Core;
 import laminate.process.CoreFinish;
+import laminate.process.Grooves;
 import laminate.process.LayUp;
 
 /**
@@ -27,8 +28,8 @@ public record CoreLayer(
     /**
      * Checks the layer.
      *
-     * @throws IllegalArgumentException if the thickness is not above zero, the angle not finite, or the core cannot be laid
-     *     by the process
+     * @throws IllegalArgumentException if the thickness is not above zero, the angle not finite, the grooves meet, or the
+     *     core cannot be laid by the process
      */
     public CoreLayer {
         Objects.requireNonNull(finish, "finish");
@@ -40,6 +41,7 @@ public record CoreLayer(
         if (!Double.isFinite(angle)) {
             throw new IllegalArgumentException("an angle must be finite, not " + angle);
         }
+        finish.grooves().ifPresent(cut -> checkGrooves(core, thickness, cut));
         CoreFinish.faceUptake(core, layUp.process());
     }
 
@@ -53,6 +55,13 @@ public record CoreLayer(
      */
     public static CoreLayer of(Core core, double thickness, LayUp layUp) {
         return new CoreLayer(core, thickness, 0, CoreFinish.PLAIN, layUp, Optional.empty(), "");
+    }
+
+    private static void checkGrooves(Core core, double thickness, Grooves cut) {
+        if (cut.faces() * cut.depth() >= thickness) {
+            throw new IllegalArgumentException(core.id() + " of " + thickness * 1000 + " mm cannot hold grooves "
+                    + cut.depth() * 1000 + " mm deep in " + cut.faces() + " face(s)");
+        }
     }
 
     @Override

@@ -1,5 +1,6 @@
 package laminate.process;
 
+import java.util.Locale;
 import java.util.Optional;
 import laminate.material.Core;
 import laminate.material.Figure;
@@ -31,7 +32,7 @@ public record CoreFinish(Kind kind, Optional<Grooves> grooves) {
          * @return the word
          */
         public String word() {
-            return name().toLowerCase(java.util.Locale.ROOT);
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 

@@ -1,5 +1,7 @@
 package laminate.process;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import laminate.material.Agent;
 import laminate.material.Resin;
@@ -101,8 +103,8 @@ public record Dose(Agent agent, double ratio) {
     }
 
     private static String percent(double ratio) {
-        return java.math.BigDecimal.valueOf(ratio * 100)
-                .round(new java.math.MathContext(4))
+        return BigDecimal.valueOf(ratio * 100)
+                .round(new MathContext(4))
                 .stripTrailingZeros()
                 .toPlainString();
     }

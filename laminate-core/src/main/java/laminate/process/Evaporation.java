@@ -40,8 +40,8 @@ public final class Evaporation {
     }
 
     /**
-     * Share of a coating that leaves it as solvent: what its loss of volume cannot explain by shrinkage of the solid,
-     * f = 1 − ρ<sub>r</sub> (1 − s)/ρ<sub>l</sub>, with s the shrinkage of the volume.
+     * Share of a coating that leaves it as solvent: what is missing of its mass once it is cured,
+     * f = 1 − ρ<sub>r</sub> (1 − s)/ρ<sub>l</sub>, with s the share of the wet volume that is lost.
      *
      * @param paint a paint
      * @return the share of the mass applied, 0 for one that states no shrinkage

@@ -36,27 +36,33 @@ final class IsoNominalContents {
                 .sum();
         double all = plies.stream().mapToDouble(FibrePly::arealMass).sum();
         boolean combined = mat > 0 && mat < all;
+        plies.forEach(IsoNominalContents::checkGlass);
         return plies.stream()
-                .map(ply -> {
-                    double psi = combined
-                            ? combinedContent(process, simple, mat / all)
-                            : content(process, simple, glass(ply));
-                    return scattered(process, ply, family, psi);
-                })
+                .map(ply -> scattered(
+                        combined ? combinedContent(process, simple, mat / all) : content(process, simple, ply.form()),
+                        TradeContents.band(process, ply.form(), Fibre.Type.GLASS, family)))
                 .toList();
     }
 
-    /** The standard gives no scatter: take that of the trade for the same layer, in proportion. */
-    private static ContentBand scattered(Process process, FibrePly ply, Resin.Family family, double psi) {
-        ContentBand trade =
-                TradeContents.band(process, ply.form(), ply.fibre().type(), family);
-        double nominal = trade.nominal().value();
+    /** The standard gives no scatter: take that of the trade's resin for the same layer, in proportion. */
+    private static ContentBand scattered(double psi, ContentBand trade) {
+        double nominal = resinRatio(trade.nominal());
         return new ContentBand(
                 FibreContent.ofMassFraction(psi),
-                FibreContent.ofMassFraction(psi * trade.rich().value() / nominal),
-                FibreContent.ofMassFraction(psi * trade.lean().value() / nominal),
+                withResin(psi, resinRatio(trade.rich()) / nominal),
+                withResin(psi, resinRatio(trade.lean()) / nominal),
                 SOURCE,
                 Status.MEMORY);
+    }
+
+    /** Mass of resin per mass of glass at the standard's densities. */
+    private static double resinRatio(FibreContent content) {
+        return content.resinVolume(1, 1 / TradeContents.GLASS_DENSITY, TradeContents.RESIN_DENSITY, 0)
+                * TradeContents.RESIN_DENSITY;
+    }
+
+    private static FibreContent withResin(double psi, double factor) {
+        return FibreContent.ofResinRatio(factor * (1 - psi) / psi);
     }
 
     private static double combinedContent(Process process, boolean simple, double r) {
@@ -83,11 +89,10 @@ final class IsoNominalContents {
         return ply.form().architecture() == Form.Architecture.RANDOM;
     }
 
-    private static Form glass(FibrePly ply) {
+    private static void checkGlass(FibrePly ply) {
         if (ply.fibre().type() != Fibre.Type.GLASS) {
             throw new IllegalArgumentException("iso-nominal gives contents for glass only, not for "
                     + ply.fibre().id() + "; state the layer's fibre-mass-fraction");
         }
-        return ply.form();
     }
 }

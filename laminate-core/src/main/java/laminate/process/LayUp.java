@@ -1,5 +1,6 @@
 package laminate.process;
 
+import java.util.Objects;
 import laminate.material.Resin;
 
 /**
@@ -12,11 +13,16 @@ import laminate.material.Resin;
 public record LayUp(Process process, Resin resin, Dose dose) {
 
     /**
-     * Checks that the agent cures the resin in that amount.
+     * Checks that the resin wets out reinforcement and the agent cures it in that amount.
      *
-     * @throws IllegalArgumentException if it does not, see {@link Dose#of}
+     * @throws IllegalArgumentException if it does not; for the agent see {@link Dose#of}
      */
     public LayUp {
+        Objects.requireNonNull(process, "process");
+        if (!resin.use().isLaminating()) {
+            throw new IllegalArgumentException(
+                    resin.id() + " is a " + resin.use().word() + "; layers are laid with a laminating or infusion resin");
+        }
         dose = Dose.of(resin, dose.agent(), dose.ratio());
     }
 }

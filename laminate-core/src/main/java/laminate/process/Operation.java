@@ -9,7 +9,8 @@ import laminate.material.Status;
  *
  * <p>The names that {@link #USUAL} uses count what they belong to: {@code gelcoat} the area of every coating coat, {@code
  * lay-up} and {@code dry lay-up} the area of every layer wetted by hand or laid dry, {@code core} the area of every core,
- * {@code bagging} the area under a bag. Any other name counts the area of the part.
+ * {@code bagging} the area under a bag. Any other name counts the area of every layer of reinforcement and bulker if its
+ * time is by layer, else the area of the part.
  *
  * @param name what is done
  * @param basis what the time is counted by
@@ -56,7 +57,6 @@ public record Operation(String name, Basis basis, Figure time) {
             usual(BAGGING, Basis.AREA, 0.75, "bag and lines set up, 0.5 to 1.0 h/m² on small parts"),
             usual(INFUSION, Basis.MOULDING, 1.0, "infusing, 0.2 to 1.5 h"),
             usual(TRIMMING, Basis.EDGE, 0.15, "trimming, 0.1 to 0.2 h per metre of edge"));
-
 
     /**
      * Checks the operation.

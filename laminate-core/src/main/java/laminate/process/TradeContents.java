@@ -24,9 +24,9 @@ import laminate.theory.Mixture;
 final class TradeContents {
 
     /** Densities at which the wet rows' mass fractions are turned into volume fractions (kg/m³): E-glass, polyester. */
-    private static final double GLASS_DENSITY = 2560;
+    static final double GLASS_DENSITY = 2560;
 
-    private static final double RESIN_DENSITY = 1200;
+    static final double RESIN_DENSITY = 1200;
 
     private static final String RULE = "class-rule and ISO 12215-5 nominal glass content";
     private static final String WET = "hand-laid glass contents met in the trade";

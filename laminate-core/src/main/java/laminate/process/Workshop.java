@@ -68,7 +68,7 @@ public record Workshop(
         contentRules = List.copyOf(contentRules);
         voids = sorted(voids);
         evaporation = sorted(evaporation);
-        losses = sorted(losses);
+        losses = sortedLosses(losses);
         voids.values().forEach(figure -> checkShare("a void fraction", figure, 0.5));
         evaporation.values().forEach(figure -> checkShare("an evaporation", figure, 0.5));
         losses.values().forEach(own -> own.forEach((loss, figure) -> checkShare("loss of " + loss.key(), figure, 1e6)));
@@ -97,7 +97,8 @@ public record Workshop(
     }
 
     /**
-     * Share of a laminating resin or paste that evaporates as it is laid: nothing under an infusion bag.
+     * Share of a laminating resin that evaporates as it is laid: nothing under an infusion bag. Paste in a bed is covered
+     * by the core at once and loses none.
      *
      * @param process the process
      * @param resin the resin
@@ -213,6 +214,16 @@ public record Workshop(
     private static <V> Map<Process, V> sorted(Map<Process, V> byProcess) {
         EnumMap<Process, V> copy = new EnumMap<>(Process.class);
         copy.putAll(byProcess);
+        return Collections.unmodifiableMap(copy);
+    }
+
+    private static Map<Process, Map<Loss, Figure>> sortedLosses(Map<Process, Map<Loss, Figure>> byProcess) {
+        EnumMap<Process, Map<Loss, Figure>> copy = new EnumMap<>(Process.class);
+        byProcess.forEach((process, own) -> {
+            EnumMap<Loss, Figure> sorted = new EnumMap<>(Loss.class);
+            sorted.putAll(own);
+            copy.put(process, Collections.unmodifiableMap(sorted));
+        });
         return Collections.unmodifiableMap(copy);
     }
 
