@@ -1,8 +1,10 @@
 package laminate.estimate;
 
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import laminate.material.Fibre;
+import laminate.part.ReinforcementLayer;
 import laminate.process.Workshop;
 
 /** All cautions that a part calls for: those of its schedule first, then those of health, fire and strength. */
@@ -11,10 +13,23 @@ final class Cautions {
     private Cautions() {}
 
     static List<Caution> of(PartEstimate estimate, Workshop workshop) {
-        LinkedHashSet<Caution> cautions = new LinkedHashSet<>();
-        estimate.zones().forEach(zone -> cautions.addAll(new ScheduleCautions(zone).list()));
+        Set<Caution> cautions = new LinkedHashSet<>();
+        for (ZoneEstimate zone : estimate.zones()) {
+            cautions.addAll(ScheduleCautions.of(zone));
+            cautions.addAll(StageCautions.of(zone));
+        }
         cautions.addAll(WorkCautions.of(estimate, workshop));
         cautions.addAll(SafetyCautions.of(estimate));
-        return new ArrayList<>(cautions);
+        return List.copyOf(cautions);
+    }
+
+    /** Whether any layer of a part holds a sort of fibre. */
+    static boolean holds(PartEstimate estimate, Fibre.Type type) {
+        return estimate.zones().stream()
+                .flatMap(zone -> zone.zone().layers().stream())
+                .filter(ReinforcementLayer.class::isInstance)
+                .map(ReinforcementLayer.class::cast)
+                .flatMap(layer -> layer.reinforcement().plies().stream())
+                .anyMatch(ply -> ply.fibre().type() == type);
     }
 }

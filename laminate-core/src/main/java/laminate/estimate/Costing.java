@@ -1,5 +1,6 @@
 package laminate.estimate;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -77,7 +78,7 @@ final class Costing {
     }
 
     private void addItem(Item item, int mouldings) {
-        int count = item.count() * mouldings;
+        long count = (long) item.count() * mouldings;
         if (item.price().isEmpty()) {
             miss(item.name());
             return;
@@ -85,7 +86,7 @@ final class Costing {
         Money each = item.price().get();
         checkCurrency(item.name(), each.currency());
         lines.add(new Cost.Line(
-                Category.ITEMS, item.name(), count + " at " + each, each.times(java.math.BigDecimal.valueOf(count))));
+                Category.ITEMS, item.name(), count + " at " + each, each.times(BigDecimal.valueOf(count))));
     }
 
     private void addLabour(Labour labour, double seconds) {

@@ -5,10 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import laminate.part.Layer;
 import laminate.part.Part;
-import laminate.part.ReinforcementLayer;
 import laminate.part.Zone;
-import laminate.process.LayUp;
-import laminate.process.Loss;
 import laminate.process.Range;
 import laminate.process.Workshop;
 import laminate.theory.Laminate;
@@ -56,8 +53,8 @@ public final class Estimator {
     public PartEstimate estimate(Part part) {
         List<ZoneEstimate> zones = part.zones().stream().map(this::lay).toList();
         Quantities quantities = new Quantifier(part, workshop).quantify(zones);
-        Work work = new Work(part);
-        List<MaterialQuantity> consumables = work.consumables(workshop, quantities.resins());
+        WorkCount work = new WorkCount(part);
+        List<MaterialQuantity> consumables = Consumption.of(workshop.consumables(), work, quantities.resins());
         List<OperationTime> operations = work.times(workshop.labour().operations());
         double seconds = operations.stream().mapToDouble(OperationTime::time).sum();
         Optional<Cost> cost = prices.map(
@@ -116,19 +113,10 @@ public final class Estimator {
         for (ZoneEstimate zone : zones) {
             Range perArea = zone.massPerArea();
             for (LaidLayer layer : zone.layers()) {
-                perArea = perArea.plus(layer.massPerArea().times(laps(layer.layer())));
+                perArea = perArea.plus(layer.massPerArea().times(Quantifier.lapShare(workshop, layer.layer())));
             }
             mass = mass.plus(perArea.times(zone.zone().totalArea() * part.count()));
         }
         return mass;
-    }
-
-    private double laps(Layer layer) {
-        return layer instanceof ReinforcementLayer
-                ? layer.laying()
-                        .map(LayUp::process)
-                        .map(process -> workshop.loss(process, Loss.LAPS).value())
-                        .orElse(0.0)
-                : 0;
     }
 }

@@ -14,7 +14,8 @@ import laminate.theory.ReducedStiffness;
 
 /**
  * A cloth woven of two fibres is one ply: its yarns lie side by side, not one fibre over the other. Its make-up lists them
- * as plies, so they are joined to one ply of their mean stiffness; left apart they would couple stretching and bending.
+ * as plies, so they are joined to one ply of their mean stiffness, or of the stiffness as measured; left apart they would
+ * couple stretching and bending.
  */
 final class HybridCloth {
 
@@ -25,7 +26,17 @@ final class HybridCloth {
                 .allMatch(ply -> ply.form().architecture() == Form.Architecture.WOVEN);
         double angle = plies.get(0).angleDegrees();
         boolean oneWay = plies.stream().allMatch(ply -> ply.angleDegrees() == angle);
-        return woven && oneWay && plies.size() > 1 ? List.of(join(plies, angle)) : plies;
+        if (!woven || !oneWay || plies.size() == 1) {
+            return plies;
+        }
+        return List.of(
+                reinforcement.measured().isPresent()
+                        ? new Ply(plies.get(0).lamina(), thickness(plies), angle)
+                        : join(plies, angle));
+    }
+
+    private static double thickness(List<Ply> plies) {
+        return plies.stream().mapToDouble(Ply::thickness).sum();
     }
 
     /** The mean over the volume is the membrane stiffness of the plies laid symmetrically. */

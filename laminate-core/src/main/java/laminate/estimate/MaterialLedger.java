@@ -5,10 +5,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import laminate.material.Agent;
 import laminate.material.Bulker;
 import laminate.material.Material;
-import laminate.material.MaterialKind;
 import laminate.material.Property;
+import laminate.material.Resin;
 import laminate.part.BulkerLayer;
 import laminate.part.CoreLayer;
 import laminate.part.Layer;
@@ -18,129 +19,93 @@ import laminate.process.Workshop;
 
 /** Sums what must be bought: reinforcement, bulker and core by area and mass, then resins and agents by mass and volume. */
 final class MaterialLedger {
+
+    /** Sheets of one core in two thicknesses are bought, and priced by area, apart. */
+    private record Sheet(String material, double thickness) {}
+
     private final Workshop workshop;
-    private final Map<String, Sheet> sheets = new LinkedHashMap<>();
+    private final Map<Sheet, MaterialQuantity> sheets = new LinkedHashMap<>();
 
     MaterialLedger(Workshop workshop) {
         this.workshop = workshop;
     }
 
     /**
-     * Adds a layer.
+     * Adds a layer; one that is given by its ply properties is not bought.
      *
-     * @param layer the layer as planned
      * @param laid the layer as it lies
      * @param area area that ends in the part, laps included (m²)
      * @param margin area that is trimmed off (m²)
      */
-    void add(Layer layer, LaidLayer laid, double area, double margin) {
-        Material material;
-        Loss cause;
+    void add(LaidLayer laid, double area, double margin) {
+        Layer layer = laid.layer();
         if (layer instanceof ReinforcementLayer reinforcement) {
-            material = reinforcement.reinforcement();
-            cause = Loss.REINFORCEMENT;
+            add(laid, reinforcement.reinforcement(), 0, Loss.REINFORCEMENT, area, margin);
         } else if (layer instanceof BulkerLayer bulker) {
-            material = bulker.bulker();
-            cause = Loss.REINFORCEMENT;
+            add(laid, bulker.bulker(), 0, Loss.REINFORCEMENT, area, margin);
         } else if (layer instanceof CoreLayer core) {
-            material = core.core();
-            cause = Loss.CORE;
-        } else {
-            return;
+            add(laid, core.core(), core.thickness(), Loss.CORE, area, margin);
         }
-        double waste = workshop.loss(layer.laying().orElseThrow().process(), cause).value();
-        // Sheets of one core in two thicknesses are bought, and priced by area, apart.
-        String key = layer instanceof CoreLayer core ? core.core().id() + "@" + core.thickness() : material.id();
-        sheets.computeIfAbsent(key, unused -> new Sheet(material))
-                .add((laid.fibreMass() + laid.coreMass()), area, (area + margin) * (1 + waste));
     }
 
+    private void add(LaidLayer laid, Material material, double thickness, Loss cause, double area, double margin) {
+        double waste = workshop.loss(laid.layer().laying().orElseThrow().process(), cause).value();
+        double perArea = laid.fibreMass() + laid.coreMass();
+        double bought = (area + margin) * (1 + waste);
+        sheets.merge(
+                new Sheet(material.id(), thickness),
+                sheet(material, perArea * area, perArea * bought, bought),
+                MaterialQuantity::plus);
+    }
+
+    /** All materials to buy: sheets as they were added, then each resin with its agent. */
     List<MaterialQuantity> quantities(List<ResinQuantity> resins) {
-        List<MaterialQuantity> all = new ArrayList<>();
-        sheets.values().forEach(sheet -> all.add(sheet.quantity()));
-        Map<String, Liquid> liquids = new LinkedHashMap<>();
-        for (ResinQuantity resin : resins) {
-            double matrixFromAgent = resin.dose().shareOfMatrix() * resin.inPart();
-            liquid(liquids, resin.resin(), resin.resin().densityLiquid())
-                    .add(resin.inPart() - matrixFromAgent, resin.toMix());
-            liquid(liquids, resin.dose().agent(), resin.dose().agent().density())
-                    .add(matrixFromAgent, resin.agent());
+        Map<String, MaterialQuantity> liquids = new LinkedHashMap<>();
+        for (ResinQuantity mixed : resins) {
+            Resin resin = mixed.resin();
+            Agent agent = mixed.dose().agent();
+            double ofAgent = mixed.dose().shareOfMatrix() * mixed.inPart();
+            MaterialQuantity base =
+                    liquid(resin, kind(resin), mixed.inPart() - ofAgent, mixed.toMix(), resin.densityLiquid());
+            liquids.merge(resin.id(), base, MaterialQuantity::plus);
+            MaterialQuantity cure = liquid(agent, agent.kind().word(), ofAgent, mixed.agent(), agent.density());
+            liquids.merge(agent.id(), cure, MaterialQuantity::plus);
         }
-        liquids.values().forEach(liquid -> all.add(liquid.quantity()));
+        List<MaterialQuantity> all = new ArrayList<>(sheets.values());
+        all.addAll(liquids.values());
         return all;
     }
 
-    private static Liquid liquid(Map<String, Liquid> liquids, Material material, double density) {
-        return liquids.computeIfAbsent(material.id(), unused -> new Liquid(material, density));
+    private static String kind(Resin resin) {
+        return resin.use().isLaminating() ? resin.kind().word() : resin.use().word();
     }
 
-    /** What is bought by area. */
-    private static final class Sheet {
-        private final Material material;
-        private double inPart;
-        private double mass;
-        private double area;
-
-        Sheet(Material material) {
-            this.material = material;
-        }
-
-        void add(double perArea, double areaInPart, double areaToBuy) {
-            inPart += perArea * areaInPart;
-            mass += perArea * areaToBuy;
-            area += areaToBuy;
-        }
-
-        MaterialQuantity quantity() {
-            OptionalDouble width = material.figures().valueOf(Property.ROLL_WIDTH);
-            OptionalDouble length =
-                    width.isPresent() ? OptionalDouble.of(area / width.getAsDouble()) : OptionalDouble.empty();
-            return new MaterialQuantity(
-                    material.id(),
-                    material instanceof Bulker ? "bulking mat" : material.kind().word(),
-                    inPart,
-                    OptionalDouble.of(mass),
-                    OptionalDouble.of(area),
-                    length,
-                    width,
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty());
-        }
+    private static MaterialQuantity sheet(Material material, double inPart, double mass, double area) {
+        OptionalDouble width = material.figures().valueOf(Property.ROLL_WIDTH);
+        OptionalDouble length =
+                width.isPresent() ? OptionalDouble.of(area / width.getAsDouble()) : OptionalDouble.empty();
+        return new MaterialQuantity(
+                material.id(),
+                material instanceof Bulker ? "bulking mat" : material.kind().word(),
+                inPart,
+                OptionalDouble.of(mass),
+                OptionalDouble.of(area),
+                length,
+                width,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
     }
 
-    /** What is bought by mass or volume. */
-    private static final class Liquid {
-        private final Material material;
-        private final double density;
-        private double inPart;
-        private double mass;
-
-        Liquid(Material material, double density) {
-            this.material = material;
-            this.density = density;
-        }
-
-        void add(double massInPart, double massToBuy) {
-            inPart += massInPart;
-            mass += massToBuy;
-        }
-
-        MaterialQuantity quantity() {
-            return new MaterialQuantity(
-                    material.id(),
-                    material.kind() == MaterialKind.RESIN ? resinKind() : material.kind().word(),
-                    inPart,
-                    OptionalDouble.of(mass),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.of(mass / density),
-                    OptionalDouble.empty());
-        }
-
-        private String resinKind() {
-            laminate.material.Resin resin = (laminate.material.Resin) material;
-            return resin.use().isLaminating() ? "resin" : resin.use().word();
-        }
+    private static MaterialQuantity liquid(Material material, String kind, double inPart, double mass, double density) {
+        return new MaterialQuantity(
+                material.id(),
+                kind,
+                inPart,
+                OptionalDouble.of(mass),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(mass / density),
+                OptionalDouble.empty());
     }
 }

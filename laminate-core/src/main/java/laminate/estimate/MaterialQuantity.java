@@ -43,4 +43,24 @@ public record MaterialQuantity(
             case HOUR, ROLL -> OptionalDouble.empty();
         };
     }
+
+    /** More of the same material joins this. */
+    MaterialQuantity plus(MaterialQuantity other) {
+        return new MaterialQuantity(
+                material,
+                kind,
+                inPart + other.inPart,
+                sum(mass, other.mass),
+                sum(area, other.area),
+                sum(length, other.length),
+                rollWidth,
+                sum(volume, other.volume),
+                sum(pieces, other.pieces));
+    }
+
+    private static OptionalDouble sum(OptionalDouble one, OptionalDouble other) {
+        return one.isPresent() || other.isPresent()
+                ? OptionalDouble.of(one.orElse(0) + other.orElse(0))
+                : OptionalDouble.empty();
+    }
 }

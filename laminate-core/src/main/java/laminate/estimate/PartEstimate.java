@@ -2,6 +2,7 @@ package laminate.estimate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import laminate.part.Part;
 import laminate.process.Range;
@@ -129,7 +130,7 @@ public record PartEstimate(
                 : sumOverArea(zone -> fraction.applyAsDouble(zone) * zone.reinforcedThickness()) / volume;
     }
 
-    private Range meanOf(java.util.function.Function<ZoneEstimate, Range> thickness) {
+    private Range meanOf(Function<ZoneEstimate, Range> thickness) {
         return zones.stream()
                 .map(zone -> thickness.apply(zone).times(zone.zone().totalArea()))
                 .reduce(Range.ZERO, Range::plus)

@@ -28,10 +28,14 @@ public record Price(String material, UnitPrice price, Optional<Roll> roll) {
          * @throws IllegalArgumentException if a figure is not above zero
          */
         public Roll {
-            if (!(width > 0 && length.orElse(1) > 0 && mass.orElse(1) > 0)) {
+            if (!(isPositive(width) && isPositive(length.orElse(1)) && isPositive(mass.orElse(1)))) {
                 throw new IllegalArgumentException("a roll's width, length and mass must be above zero, not " + width
                         + ", " + length.orElse(1) + ", " + mass.orElse(1));
             }
+        }
+
+        private static boolean isPositive(double figure) {
+            return figure > 0 && Double.isFinite(figure);
         }
     }
 
@@ -53,16 +57,23 @@ public record Price(String material, UnitPrice price, Optional<Roll> roll) {
     }
 
     /**
-     * How much of a material there is to pay for, in the measure of the price. A roll is paid by the share of it used.
+     * How much of a material there is to pay for, in the measure of the price. A roll is paid by the share of it used;
+     * metres are counted off the roll that is priced, where one is stated, and else off the material's own.
      *
      * @param quantity the material to buy
      * @return the amount; empty if the material is not known by that measure
      */
     OptionalDouble amountOf(MaterialQuantity quantity) {
-        if (price.basis() != PriceBasis.ROLL) {
-            return quantity.amount(price.basis());
+        if (price.basis() == PriceBasis.ROLL) {
+            return rolls(roll.orElseThrow(), quantity);
         }
-        Roll sold = roll.orElseThrow();
+        if (price.basis() == PriceBasis.M && roll.isPresent() && quantity.area().isPresent()) {
+            return OptionalDouble.of(quantity.area().getAsDouble() / roll.get().width());
+        }
+        return quantity.amount(price.basis());
+    }
+
+    private static OptionalDouble rolls(Roll sold, MaterialQuantity quantity) {
         if (sold.mass().isPresent() && quantity.mass().isPresent()) {
             return OptionalDouble.of(
                     quantity.mass().getAsDouble() / sold.mass().getAsDouble());

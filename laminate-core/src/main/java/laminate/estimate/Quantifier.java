@@ -1,10 +1,8 @@
 package laminate.estimate;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import laminate.part.Bed;
 import laminate.part.BulkerLayer;
@@ -100,9 +98,8 @@ final class Quantifier {
 
     private void addLayer(LaidLayer laid, Zone zone, int number, double area, double margin) {
         Layer layer = laid.layer();
-        double lap = 0;
+        double lap = lapShare(workshop, layer) * area;
         if (layer instanceof ReinforcementLayer reinforcement) {
-            lap = workshop.loss(reinforcement.layUp().process(), Loss.LAPS).value() * area;
             laps += (laid.fibreMass() + laid.resinMass().planned()) * lap;
             fibre += laid.fibreMass() * (area + lap);
             addResin(reinforcement.layUp(), layer.stage(), laid.resinMass().planned(), area + lap, margin);
@@ -116,7 +113,7 @@ final class Quantifier {
         } else {
             given += laid.givenMass() * area;
         }
-        materials.add(layer, laid, area + lap, margin);
+        materials.add(laid, area + lap, margin);
         cuts.add(cut(laid, zone, number, area + lap + margin));
     }
 
@@ -147,26 +144,38 @@ final class Quantifier {
 
     /** A bag is fitted once for each resin and stage of a zone, whatever the number of layers under it. */
     private void addBags(Zone zone, double area) {
-        Set<ResinUse> bagged = new LinkedHashSet<>();
-        for (Layer layer : zone.layers()) {
-            layer.laying().ifPresent(layUp -> bagged.add(use(layUp, layer.stage())));
-        }
-        for (ResinUse use : bagged) {
+        for (ResinUse use : laid(zone)) {
             double perArea = workshop.loss(use.process(), Loss.BAG).value()
                     + workshop.loss(use.process(), Loss.MESH).value();
             resins.add(use, 0, perArea * area, 0);
         }
     }
 
-    /** Lines and bucket are filled once a moulding for each resin that is drawn through them. */
+    /** Lines and bucket are filled once a moulding for each resin that is drawn through them, by all zones together. */
     private void addLines() {
-        for (ResinUse use : resins.uses()) {
-            if (!use.isCoating() && !use.use().equals(ResinUse.BONDING)) {
-                double each = workshop.loss(use.process(), Loss.LINES).value()
-                        + workshop.loss(use.process(), Loss.BUCKET).value();
-                resins.add(use, 0, each * part.count(), 0);
-            }
+        Set<ResinUse> drawn = new LinkedHashSet<>();
+        part.zones().forEach(zone -> drawn.addAll(laid(zone)));
+        for (ResinUse use : drawn) {
+            double each = workshop.loss(use.process(), Loss.LINES).value()
+                    + workshop.loss(use.process(), Loss.BUCKET).value();
+            resins.add(use, 0, each * part.count(), 0);
         }
+    }
+
+    /** The resins that the layers of a zone are laid with; pastes and coatings left out. */
+    private static Set<ResinUse> laid(Zone zone) {
+        Set<ResinUse> uses = new LinkedHashSet<>();
+        for (Layer layer : zone.layers()) {
+            layer.laying().ifPresent(layUp -> uses.add(use(layUp, layer.stage())));
+        }
+        return uses;
+    }
+
+    /** Share of the area that a layer is laid twice: reinforcement laps at its seams, cores and bulkers butt. */
+    static double lapShare(Workshop workshop, Layer layer) {
+        return layer instanceof ReinforcementLayer reinforcement
+                ? workshop.loss(reinforcement.layUp().process(), Loss.LAPS).value()
+                : 0;
     }
 
     private static ResinUse use(LayUp layUp, String stage) {
@@ -180,27 +189,5 @@ final class Quantifier {
                 .map(LayUp::process)
                 .findFirst()
                 .orElse(Process.HAND_LAY_UP);
-    }
-
-    /** What is mixed, by use. */
-    private static final class ResinLedger {
-        private final Map<ResinUse, double[]> byUse = new LinkedHashMap<>();
-
-        void add(ResinUse use, double inPart, double lost, double evaporated) {
-            double[] sums = byUse.computeIfAbsent(use, key -> new double[3]);
-            sums[0] += inPart;
-            sums[1] += lost;
-            sums[2] += evaporated;
-        }
-
-        List<ResinUse> uses() {
-            return List.copyOf(byUse.keySet());
-        }
-
-        List<ResinQuantity> quantities() {
-            List<ResinQuantity> quantities = new ArrayList<>();
-            byUse.forEach((use, sums) -> quantities.add(new ResinQuantity(use, sums[0], sums[1], sums[2])));
-            return quantities;
-        }
     }
 }

@@ -16,6 +16,12 @@ import laminate.process.Dose;
  */
 public record ResinQuantity(ResinUse use, double inPart, double lost, double evaporated) {
 
+    /** What is mixed for the same use elsewhere in the part joins this. */
+    ResinQuantity plus(ResinQuantity other) {
+        return new ResinQuantity(
+                use, inPart + other.inPart, lost + other.lost, evaporated + other.evaporated);
+    }
+
     /**
      * The resin.
      *

@@ -2,76 +2,76 @@ package laminate.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import laminate.material.Fibre;
 import laminate.material.Resin;
 import laminate.material.Status;
-import laminate.part.ReinforcementLayer;
 
 /** The usual cautions of health, fire and strength, as far as the part calls for them. */
 final class SafetyCautions {
+    private static final String MEMORY = "from memory";
+
+    private static final Caution PEROXIDE = caution(
+            "Peroxide burns eyes: goggles on. Never mix it directly with accelerator, which explodes, nor thin it in acetone;"
+                    + " keep it cool, in its own container, apart from accelerator.",
+            "Practical Action, Fibreglass boat building; SPI AS-109",
+            Status.PRINTED);
+    private static final Caution STYRENE = caution(
+            "Styrene harms hearing and nerves and burns (flash point 31 °C): extract the air, keep under the exposure limit"
+                    + " that applies where you work, no flame, no smoking.",
+            "HSE, Styrene control in contact moulding; flash point from memory",
+            Status.PRINTED);
+    private static final Caution EPOXY = caution(
+            "Epoxy and its hardener sensitise the skin for life: nitrile gloves, covered arms, no solvent on skin.",
+            MEMORY,
+            Status.MEMORY);
+    private static final Caution ISOCYANATE = caution(
+            "Two-part polyurethane paint holds isocyanate: do not spray it without air-fed breathing protection.",
+            MEMORY,
+            Status.MEMORY);
+    private static final Caution EXOTHERM = caution(
+            "Mixed resin heats as it gels: small pots, spread what is left over, and stand waste in water until cold.",
+            MEMORY,
+            Status.MEMORY);
+    private static final String DUST =
+            "Dust from trimming and grinding: extraction, dust mask of class P3, goggles, covered skin.";
+    private static final String CARBON_DUST = " Carbon dust conducts: keep it out of electrics.";
+    private static final Caution STRENGTH = caution(
+            "Estimates for planning and teaching. Where a part carries people or keeps water out, the code that applies and a"
+                    + " licensed designer or surveyor decide, not this sheet.",
+            "common practice, no source",
+            Status.COMMON_PRACTICE);
 
     private SafetyCautions() {}
 
     static List<Caution> of(PartEstimate estimate) {
         List<Caution> cautions = new ArrayList<>();
-        List<ResinQuantity> resins = estimate.quantities().resins();
-        if (resins.stream().anyMatch(resin -> !resin.dose().agent().isHardener())) {
-            add(
-                    cautions,
-                    "Peroxide burns eyes: goggles on. Never mix it directly with accelerator, which explodes, nor thin it in"
-                            + " acetone; keep it cool, in its own container, apart from accelerator.",
-                    "Practical Action, Fibreglass boat building; SPI AS-109");
+        if (mixes(estimate, mixed -> !mixed.dose().agent().isHardener())) {
+            cautions.add(PEROXIDE);
         }
-        if (resins.stream().anyMatch(resin -> resin.resin().family().isStyrenic())) {
-            add(
-                    cautions,
-                    "Styrene harms hearing and nerves and burns (flash point 31 °C): extract the air, keep under the exposure"
-                            + " limit that applies where you work, no flame, no smoking.",
-                    "HSE, Styrene control in contact moulding; flash point from memory");
+        if (mixes(estimate, mixed -> mixed.resin().family().isStyrenic())) {
+            cautions.add(STYRENE);
         }
-        if (resins.stream().anyMatch(resin -> resin.resin().family() == Resin.Family.EPOXY)) {
-            add(
-                    cautions,
-                    "Epoxy and its hardener sensitise the skin for life: nitrile gloves, covered arms, no solvent on skin.",
-                    "from memory");
+        if (mixes(estimate, mixed -> mixed.resin().family() == Resin.Family.EPOXY)) {
+            cautions.add(EPOXY);
         }
-        if (resins.stream().anyMatch(resin -> resin.resin().family() == Resin.Family.POLYURETHANE)) {
-            add(
-                    cautions,
-                    "Two-part polyurethane paint holds isocyanate: do not spray it without air-fed breathing protection.",
-                    "from memory");
+        if (mixes(estimate, mixed -> mixed.resin().family() == Resin.Family.POLYURETHANE)) {
+            cautions.add(ISOCYANATE);
         }
-        if (!resins.isEmpty()) {
-            add(
-                    cautions,
-                    "Mixed resin heats as it gels: small pots, spread what is left over, and stand waste in water until cold.",
-                    "from memory");
-            add(
-                    cautions,
-                    "Dust from trimming and grinding: extraction, dust mask of class P3, goggles, covered skin."
-                            + (hasCarbon(estimate) ? " Carbon dust conducts: keep it out of electrics." : ""),
-                    "from memory");
+        if (mixes(estimate, mixed -> true)) {
+            cautions.add(EXOTHERM);
+            boolean carbon = Cautions.holds(estimate, Fibre.Type.CARBON);
+            cautions.add(caution(carbon ? DUST + CARBON_DUST : DUST, MEMORY, Status.MEMORY));
         }
-        add(
-                cautions,
-                "Estimates for planning and teaching. Where a part carries people or keeps water out, the code that applies and"
-                        + " a licensed designer or surveyor decide, not this sheet.",
-                "common practice, no source");
+        cautions.add(STRENGTH);
         return cautions;
     }
 
-    private static boolean hasCarbon(PartEstimate estimate) {
-        return estimate.zones().stream()
-                .flatMap(zone -> zone.zone().layers().stream())
-                .filter(ReinforcementLayer.class::isInstance)
-                .flatMap(layer -> ((ReinforcementLayer) layer).plies().stream())
-                .anyMatch(ply -> ply.fibre().type() == Fibre.Type.CARBON);
+    private static boolean mixes(PartEstimate estimate, Predicate<ResinQuantity> which) {
+        return estimate.quantities().resins().stream().anyMatch(which);
     }
 
-    private static void add(List<Caution> cautions, String text, String source) {
-        Status status = source.equals("from memory")
-                ? Status.MEMORY
-                : source.startsWith("common") ? Status.COMMON_PRACTICE : Status.PRINTED;
-        cautions.add(new Caution(Caution.Kind.SAFETY, text, source, status));
+    private static Caution caution(String text, String source, Status status) {
+        return new Caution(Caution.Kind.SAFETY, text, source, status);
     }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import laminate.material.Core;
 import laminate.material.FibrePly;
 import laminate.material.Form;
@@ -17,10 +17,9 @@ import laminate.part.CoreLayer;
 import laminate.part.Film;
 import laminate.part.Layer;
 import laminate.part.ReinforcementLayer;
-import laminate.process.LayUp;
 import laminate.process.Process;
 
-/** Cautions about the schedule of one zone: materials and layers that do not go together. */
+/** Cautions about the schedule of one zone: coatings, and layers that do not go with their resin or their neighbours. */
 final class ScheduleCautions {
     private static final String PRACTICE = "common practice, no source";
     private static final double HEAVIEST_FIRST_MAT = 0.450;
@@ -28,68 +27,78 @@ final class ScheduleCautions {
     private static final double MOST_GELCOAT = 0.6e-3;
     private static final double MEASURED_CONTENT_SLACK = 0.05;
 
+    /** A film of exactly 0.4 mm, or a mat of exactly 450 g/m², must not be out by its last digit. */
+    private static final double SLACK = 1e-9;
+
     private final ZoneEstimate zone;
+    private final List<Layer> layers;
     private final List<Caution> found = new ArrayList<>();
 
-    ScheduleCautions(ZoneEstimate zone) {
+    private ScheduleCautions(ZoneEstimate zone) {
         this.zone = zone;
+        this.layers = zone.zone().layers();
     }
 
-    List<Caution> list() {
-        List<Layer> layers = zone.zone().layers();
-        zone.coatings().forEach(this::checkFilm);
-        checkFirstMat(layers);
-        for (int i = 0; i < layers.size(); i++) {
-            Optional<Layer> under = i == 0 ? Optional.empty() : Optional.of(layers.get(i - 1));
-            Layer layer = layers.get(i);
-            checkBinder(layer);
-            checkRovings(under, layer);
-            if (layer instanceof CoreLayer core) {
-                checkCoreFace(under, core);
-                checkFoam(core, under, i + 1 < layers.size() ? Optional.of(layers.get(i + 1)) : Optional.empty());
-            }
+    static List<Caution> of(ZoneEstimate zone) {
+        ScheduleCautions cautions = new ScheduleCautions(zone);
+        zone.coatings().forEach(cautions::checkFilm);
+        cautions.checkFirstMat();
+        for (int i = 0; i < cautions.layers.size(); i++) {
+            cautions.checkLayer(i);
         }
-        checkOrderOfResins(layers);
-        checkWax(layers);
-        checkStages();
-        checkMeasuredPlies();
-        return found;
+        zone.layers().forEach(cautions::checkMeasuredPly);
+        return cautions.found;
+    }
+
+    private void checkLayer(int index) {
+        Layer layer = layers.get(index);
+        Optional<Layer> under = at(index - 1);
+        checkBinder(layer);
+        checkRovings(under, layer);
+        if (layer instanceof CoreLayer core) {
+            checkCoreFace(under, core);
+            checkFoam(core, under, at(index + 1));
+        }
+    }
+
+    private Optional<Layer> at(int index) {
+        return index >= 0 && index < layers.size() ? Optional.of(layers.get(index)) : Optional.empty();
     }
 
     private void checkFilm(LaidCoating laid) {
-        Coating coating = laid.coating();
-        if (coating.material().use() != Resin.Use.GELCOAT) {
+        Resin gelcoat = laid.coating().material();
+        if (gelcoat.use() != Resin.Use.GELCOAT) {
             return;
         }
-        double film = coating.film().basis() == Film.Basis.WET
-                ? coating.film().value() * coating.coats()
-                : laid.thickness().planned();
-        double most = coating.material().stageThickness().orElse(MOST_GELCOAT);
-        // A film of exactly 0.4 mm must not be out by its last digit.
-        if (film < LEAST_GELCOAT * (1 - 1e-9) || film > most * (1 + 1e-9)) {
-            add(
-                    String.format(
-                            Locale.ROOT,
-                            "%s: %s film of %.2f mm is outside %.1f to %.1f mm: thinner undercures and shows the weave, "
-                                    + "thicker crazes.",
-                            name(),
-                            coating.material().id(),
-                            film * 1000,
-                            LEAST_GELCOAT * 1000,
-                            most * 1000),
-                    "trade technical pages, 0.4 to 0.6 mm",
-                    Status.PRINTED);
+        double film = film(laid);
+        double most = gelcoat.stageThickness().orElse(MOST_GELCOAT);
+        if (film < LEAST_GELCOAT * (1 - SLACK) || film > most * (1 + SLACK)) {
+            String text = String.format(
+                    Locale.ROOT,
+                    "%s film of %.2f mm is outside %.1f to %.1f mm: thinner undercures and shows the weave, thicker crazes.",
+                    gelcoat.id(),
+                    film * 1000,
+                    LEAST_GELCOAT * 1000,
+                    most * 1000);
+            add(text, "trade technical pages, 0.4 to 0.6 mm", Status.PRINTED);
         }
     }
 
-    private void checkFirstMat(List<Layer> layers) {
+    /** The film of all coats as it was stated: cured, or else as a wet-film gauge reads it. */
+    private static double film(LaidCoating laid) {
+        return laid.coating().film().basis() == Film.Basis.CURED
+                ? laid.thickness().planned()
+                : laid.applied() / laid.coating().material().densityLiquid();
+    }
+
+    private void checkFirstMat() {
         boolean gelcoated = zone.zone().coatings().stream().anyMatch(Coating::atMouldFace);
         if (gelcoated
                 && layers.get(0) instanceof ReinforcementLayer first
                 && first.reinforcement().form() == Form.MAT
-                && first.reinforcement().arealMass() > HEAVIEST_FIRST_MAT * (1 + 1e-9)) {
+                && first.reinforcement().arealMass() > HEAVIEST_FIRST_MAT * (1 + SLACK)) {
             add(
-                    name() + ": the first mat behind gelcoat, " + first.material()
+                    "the first mat behind gelcoat, " + first.material()
                             + ", is heavier than 450 g/m²: air stays behind the gelcoat, and its exotherm marks it.",
                     "Indian Register of Shipping, high speed craft rules: mat of at most 450 g/m² against the gelcoat",
                     Status.PRINTED);
@@ -99,9 +108,9 @@ final class ScheduleCautions {
     private void checkBinder(Layer layer) {
         if (layer instanceof ReinforcementLayer laid
                 && laid.layUp().resin().family() == Resin.Family.EPOXY
-                && laid.reinforcement().binder().filter(Reinforcement.Binder.EMULSION::equals).isPresent()) {
+                && laid.reinforcement().binder().equals(Optional.of(Reinforcement.Binder.EMULSION))) {
             add(
-                    name() + ": " + laid.material() + " is bound by emulsion, which needs styrene to dissolve; with "
+                    laid.material() + " is bound by emulsion, which needs styrene to dissolve; with "
                             + laid.layUp().resin().id() + " it stays stiff and dry. Take a powder-bound or stitched one.",
                     "trade technical page, supplier not named",
                     Status.PRINTED);
@@ -109,11 +118,9 @@ final class ScheduleCautions {
     }
 
     private void checkRovings(Optional<Layer> under, Layer layer) {
-        if (isWet(layer)
-                && under.filter(below -> face(below, true) == Form.WOVEN_ROVING).isPresent()
-                && face(layer, false) == Form.WOVEN_ROVING) {
+        if (isWet(layer) && under.filter(ScheduleCautions::endsInRoving).isPresent() && beginsWithRoving(layer)) {
             add(
-                    name() + ": " + under.get().material() + " and " + layer.material()
+                    under.get().material() + " and " + layer.material()
                             + " lie roving on roving; a mat between them bonds better and fills the weave.",
                     PRACTICE,
                     Status.COMMON_PRACTICE);
@@ -123,9 +130,9 @@ final class ScheduleCautions {
     private void checkCoreFace(Optional<Layer> under, CoreLayer core) {
         if (isWet(core)
                 && core.bed().isEmpty()
-                && under.filter(below -> face(below, true) == Form.WOVEN_ROVING).isPresent()) {
+                && under.filter(ScheduleCautions::endsInRoving).isPresent()) {
             add(
-                    name() + ": " + core.material() + " lies on " + under.get().material()
+                    core.material() + " lies on " + under.get().material()
                             + " without mat or bed; bed it in paste or wet mat, or voids stay under it.",
                     PRACTICE,
                     Status.COMMON_PRACTICE);
@@ -133,153 +140,58 @@ final class ScheduleCautions {
     }
 
     private void checkFoam(CoreLayer core, Optional<Layer> under, Optional<Layer> over) {
-        boolean styrene = styrenic(Optional.of(core))
-                || styrenic(under)
-                || styrenic(over)
-                || core.bed().map(bed -> bed.paste().family().isStyrenic()).orElse(false);
-        if (core.core().type() == Core.Type.PS && styrene) {
+        Stream<Resin> resins = Stream.concat(
+                Stream.of(Optional.of((Layer) core), under, over)
+                        .flatMap(Optional::stream)
+                        .flatMap(layer -> layer.laying().stream())
+                        .map(layUp -> layUp.resin()),
+                core.bed().stream().map(bed -> bed.paste()));
+        if (core.core().type() == Core.Type.PS && resins.anyMatch(resin -> resin.family().isStyrenic())) {
             add(
-                    name() + ": styrene dissolves polystyrene foam; " + core.material()
+                    "styrene dissolves polystyrene foam; " + core.material()
                             + " wants epoxy, or a full epoxy barrier first.",
                     PRACTICE,
                     Status.COMMON_PRACTICE);
         }
     }
 
-    private void checkOrderOfResins(List<Layer> layers) {
-        List<Resin> order = new ArrayList<>();
-        coatings(true).forEach(coating -> order.add(coating.material()));
-        for (Layer layer : layers) {
-            if (layer instanceof CoreLayer core) {
-                core.bed().ifPresent(bed -> order.add(bed.paste()));
-            }
-            layer.laying().map(LayUp::resin).ifPresent(order::add);
+    private void checkMeasuredPly(LaidLayer layer) {
+        if (!(layer.layer() instanceof ReinforcementLayer laid)
+                || laid.reinforcement().measured().isEmpty()) {
+            return;
         }
-        coatings(false).forEach(coating -> order.add(coating.material()));
-        for (int i = 1; i < order.size(); i++) {
-            if (order.get(i - 1).family() == Resin.Family.EPOXY && order.get(i).family().isStyrenic()) {
-                add(
-                        name() + ": " + order.get(i).id() + " goes over " + order.get(i - 1).id()
-                                + ": polyester and vinylester bond badly to epoxy, and its amine hinders their cure. Test a"
-                                + " patch, or stay with epoxy.",
-                        PRACTICE,
-                        Status.COMMON_PRACTICE);
-            }
+        double measured = laid.reinforcement().measured().get().value(Property.FIBRE_VOLUME_FRACTION);
+        if (Math.abs(measured - layer.fibreVolumeFraction()) > MEASURED_CONTENT_SLACK) {
+            String text = String.format(
+                    Locale.ROOT,
+                    "the ply properties of %s were measured at %.0f %% fibre by volume; it is laid at %.0f %%.",
+                    laid.material(),
+                    measured * 100,
+                    layer.fibreVolumeFraction() * 100);
+            add(text, PRACTICE, Status.COMMON_PRACTICE);
         }
-    }
-
-    private void checkWax(List<Layer> layers) {
-        List<Resin> covered = new ArrayList<>();
-        coatings(true).forEach(coating -> covered.add(coating.material()));
-        layers.subList(0, layers.size() - 1).forEach(layer -> layer.laying().map(LayUp::resin).ifPresent(covered::add));
-        List<Coating> inside = coatings(false);
-        if (!inside.isEmpty()) {
-            layers.get(layers.size() - 1).laying().map(LayUp::resin).ifPresent(covered::add);
-            inside.subList(0, inside.size() - 1).forEach(coating -> covered.add(coating.material()));
-        }
-        covered.stream()
-                .filter(Resin::waxed)
-                .map(Resin::id)
-                .distinct()
-                .forEach(id -> add(
-                        name() + ": " + id + " holds wax, and something goes over it: grind the surface before it does.",
-                        "Rules for Classification of FRP Ships 2014: waxed resin is ground after 24 h",
-                        Status.PRINTED));
-    }
-
-    /** A stage is a run of layers of one stage name; a core parts two stages, for it keeps the heat of each apart. */
-    private void checkStages() {
-        double thickness = 0;
-        Optional<LaidLayer> last = Optional.empty();
-        for (LaidLayer layer : zone.layers()) {
-            boolean parts = layer.layer() instanceof CoreLayer
-                    || last.map(before -> !before.layer().stage().equals(layer.layer().stage())).orElse(false);
-            if (parts) {
-                last.ifPresent(finish(thickness)::accept);
-                thickness = 0;
-            }
-            boolean cures = !(layer.layer() instanceof CoreLayer) && layer.layer().laying().isPresent();
-            thickness += cures ? layer.thickness().planned() : 0;
-            last = cures ? Optional.of(layer) : Optional.empty();
-        }
-        last.ifPresent(finish(thickness)::accept);
-    }
-
-    private java.util.function.Consumer<LaidLayer> finish(double thickness) {
-        return last -> checkStage(last.layer(), thickness);
-    }
-
-    private void checkStage(Layer last, double thickness) {
-        Resin resin = last.laying().orElseThrow().resin();
-        OptionalDouble most = resin.stageThickness();
-        if (most.isPresent() && thickness > most.getAsDouble()) {
-            String stage = last.stage().isEmpty() ? "laid in one stage" : "in stage " + last.stage();
-            add(
-                    String.format(
-                            Locale.ROOT,
-                            "%s: %.1f mm of %s %s; beyond %.1f mm it can overheat, shrink and crack. Lay it in stages.",
-                            name(),
-                            thickness * 1000,
-                            resin.id(),
-                            stage,
-                            most.getAsDouble() * 1000),
-                    resin.figures().find(Property.STAGE_THICKNESS).orElseThrow().source(),
-                    resin.figures().find(Property.STAGE_THICKNESS).orElseThrow().status());
-        }
-    }
-
-    private void checkMeasuredPlies() {
-        for (LaidLayer layer : zone.layers()) {
-            if (layer.layer() instanceof ReinforcementLayer laid
-                    && laid.reinforcement().measured().isPresent()) {
-                double measured =
-                        laid.reinforcement().measured().get().value(Property.FIBRE_VOLUME_FRACTION);
-                if (Math.abs(measured - layer.fibreVolumeFraction()) > MEASURED_CONTENT_SLACK) {
-                    add(
-                            String.format(
-                                    Locale.ROOT,
-                                    "%s: the ply properties of %s were measured at %.0f %% fibre by volume; it is laid at %.0f %%.",
-                                    name(),
-                                    laid.material(),
-                                    measured * 100,
-                                    layer.fibreVolumeFraction() * 100),
-                            PRACTICE,
-                            Status.COMMON_PRACTICE);
-                }
-            }
-        }
-    }
-
-    private List<Coating> coatings(boolean atMouldFace) {
-        return zone.zone().coatings().stream()
-                .filter(coating -> coating.atMouldFace() == atMouldFace)
-                .toList();
     }
 
     private static boolean isWet(Layer layer) {
-        return layer.laying().map(layUp -> layUp.process() != Process.INFUSION).orElse(false);
-    }
-
-    private static boolean styrenic(Optional<Layer> layer) {
-        return layer.flatMap(Layer::laying)
-                .map(layUp -> layUp.resin().family().isStyrenic())
+        return layer.laying()
+                .map(layUp -> layUp.process() != Process.INFUSION)
                 .orElse(false);
     }
 
-    /** The form of the ply at the inner face of a layer, or at its mould face; null for what has no fibre. */
-    private static Form face(Layer layer, boolean inner) {
-        if (!(layer instanceof ReinforcementLayer laid)) {
-            return null;
-        }
-        List<FibrePly> plies = laid.plies();
-        return plies.get(inner ? plies.size() - 1 : 0).form();
+    private static boolean beginsWithRoving(Layer layer) {
+        return layer instanceof ReinforcementLayer laid && isRoving(laid.plies().get(0));
     }
 
-    private String name() {
-        return zone.zone().name();
+    private static boolean endsInRoving(Layer layer) {
+        return layer instanceof ReinforcementLayer laid
+                && isRoving(laid.plies().get(laid.plies().size() - 1));
+    }
+
+    private static boolean isRoving(FibrePly ply) {
+        return ply.form() == Form.WOVEN_ROVING;
     }
 
     private void add(String text, String source, Status status) {
-        found.add(new Caution(Caution.Kind.SCHEDULE, text, source, status));
+        found.add(new Caution(Caution.Kind.SCHEDULE, zone.zone().name() + ": " + text, source, status));
     }
 }

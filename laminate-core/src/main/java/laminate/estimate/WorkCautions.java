@@ -10,7 +10,6 @@ import laminate.material.Property;
 import laminate.material.Resin;
 import laminate.material.Status;
 import laminate.part.Layer;
-import laminate.part.ReinforcementLayer;
 import laminate.process.Process;
 import laminate.process.Workshop;
 
@@ -99,12 +98,7 @@ final class WorkCautions {
     }
 
     private static void checkFlax(PartEstimate estimate, List<Caution> cautions) {
-        boolean natural = estimate.zones().stream()
-                .flatMap(zone -> zone.zone().layers().stream())
-                .filter(ReinforcementLayer.class::isInstance)
-                .flatMap(layer -> ((ReinforcementLayer) layer).plies().stream())
-                .anyMatch(ply -> ply.fibre().type() == Fibre.Type.NATURAL);
-        if (natural) {
+        if (Cautions.holds(estimate, Fibre.Type.NATURAL)) {
             cautions.add(new Caution(
                     Caution.Kind.SCHEDULE,
                     "Flax holds 6 to 10 % water: dry it before it is laid. Resin enters the fibre, so the volume fraction from"

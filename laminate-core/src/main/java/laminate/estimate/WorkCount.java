@@ -1,0 +1,132 @@
+package laminate.estimate;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import laminate.part.Coating;
+import laminate.part.CoreLayer;
+import laminate.part.LaminaLayer;
+import laminate.part.Layer;
+import laminate.part.Part;
+import laminate.part.Trim;
+import laminate.part.Zone;
+import laminate.process.LayUp;
+import laminate.process.Operation;
+import laminate.process.Process;
+
+/**
+ * The areas and lengths that work is counted by, and the time it takes; for all mouldings, trimmed margins included.
+ *
+ * <p>Areas are in m², the edge in m.
+ */
+final class WorkCount {
+    private final int mouldings;
+    private double partArea;
+    private double edge;
+    private double coatArea;
+    private double wetLayerArea;
+    private double dryLayerArea;
+    private double coreArea;
+    private double baggedArea;
+    private final Map<Process, Double> areaByProcess = new EnumMap<>(Process.class);
+
+    WorkCount(Part part) {
+        this.mouldings = part.count();
+        part.zones().forEach(this::count);
+    }
+
+    int mouldings() {
+        return mouldings;
+    }
+
+    double partArea() {
+        return partArea;
+    }
+
+    double edge() {
+        return edge;
+    }
+
+    /** The area that each process covers, whatever the number of its layers. */
+    Map<Process, Double> areaByProcess() {
+        return areaByProcess;
+    }
+
+    private void count(Zone zone) {
+        double times = (double) zone.count() * mouldings;
+        double area = (zone.area() + zone.trim().map(Trim::area).orElse(0.0)) * times;
+        partArea += area;
+        edge += zone.trim().map(Trim::edge).orElse(0.0) * times;
+        coatArea += area * zone.coatings().stream().mapToInt(Coating::coats).sum();
+        baggedArea += area * baggings(zone);
+        Set<Process> processes = EnumSet.noneOf(Process.class);
+        for (Layer layer : zone.layers()) {
+            countLayer(layer, area);
+            layer.laying().map(LayUp::process).ifPresent(processes::add);
+        }
+        processes.forEach(process -> areaByProcess.merge(process, area, Double::sum));
+    }
+
+    private void countLayer(Layer layer, double area) {
+        if (layer instanceof LaminaLayer) {
+            return;
+        }
+        boolean dry = layer.laying().orElseThrow().process() == Process.INFUSION;
+        if (layer instanceof CoreLayer) {
+            coreArea += area;
+        } else if (dry) {
+            dryLayerArea += area;
+        } else {
+            wetLayerArea += area;
+        }
+    }
+
+    /** A zone is bagged once for each stage that goes under a bag. */
+    private static long baggings(Zone zone) {
+        return zone.layers().stream()
+                .filter(layer -> layer.laying()
+                        .map(layUp -> layUp.process() != Process.HAND_LAY_UP)
+                        .orElse(false))
+                .map(Layer::stage)
+                .distinct()
+                .count();
+    }
+
+    /** The time of every operation that the part calls for, in the order of the list. */
+    List<OperationTime> times(List<Operation> operations) {
+        List<OperationTime> times = new ArrayList<>();
+        for (Operation operation : operations) {
+            double amount = amount(operation);
+            if (amount > 0 && operation.time().value() > 0) {
+                times.add(new OperationTime(
+                        operation, amount, amount * operation.time().value()));
+            }
+        }
+        return times;
+    }
+
+    private double amount(Operation operation) {
+        double area = area(operation);
+        return switch (operation.basis()) {
+            case AREA, LAYER_AREA -> area;
+            case EDGE -> edge;
+            case MOULDING -> area > 0 ? mouldings : 0;
+        };
+    }
+
+    private double area(Operation operation) {
+        return switch (operation.name()) {
+            case Operation.GELCOAT -> coatArea;
+            case Operation.LAY_UP -> wetLayerArea;
+            case Operation.DRY_LAY_UP -> dryLayerArea;
+            case Operation.CORE -> coreArea;
+            case Operation.BAGGING -> baggedArea;
+            case Operation.INFUSION -> areaByProcess.getOrDefault(Process.INFUSION, 0.0);
+            case Operation.TRIMMING -> edge > 0 ? partArea : 0;
+            default -> operation.basis() == Operation.Basis.LAYER_AREA ? wetLayerArea + dryLayerArea : partArea;
+        };
+    }
+}
