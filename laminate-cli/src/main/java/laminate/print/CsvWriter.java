@@ -1,0 +1,108 @@
+package laminate.print;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import laminate.unit.JsonNumbers;
+
+/**
+ * Writes comma-separated values (RFC 4180): lines end in CR LF, a field is quoted where it holds a comma, a quote, or a
+ * line break.
+ *
+ * <p>Spreadsheets run a text that begins with {@code =}, {@code +}, {@code -} or {@code @}, or with a tab or carriage
+ * return before one, as a formula. Names come from files that others wrote, so such a text gets a leading apostrophe, by
+ * which a spreadsheet knows text. Numbers are written apart and keep their sign.
+ */
+public final class CsvWriter {
+    /** The ASCII characters, and their full-width forms, which some spreadsheets read alike. */
+    private static final String STARTS_FORMULA = "=+-@\t\r\uFF1D\uFF0B\uFF0D\uFF20";
+
+    private final Appendable out;
+    private boolean isFirst = true;
+
+    /**
+     * A writer.
+     *
+     * @param out takes the text; its failures come back as {@link UncheckedIOException}
+     */
+    public CsvWriter(Appendable out) {
+        this.out = out;
+    }
+
+    /**
+     * Writes a line of headings.
+     *
+     * @param headings the headings
+     * @return this
+     */
+    public CsvWriter headings(List<String> headings) {
+        headings.forEach(this::text);
+        return end();
+    }
+
+    /**
+     * Writes a field of text.
+     *
+     * @param text the text
+     * @return this
+     */
+    public CsvWriter text(String text) {
+        boolean runs = !text.isEmpty() && STARTS_FORMULA.indexOf(text.charAt(0)) >= 0;
+        return field(runs ? "'" + text : text);
+    }
+
+    /**
+     * Writes a field with a number to 15 significant digits.
+     *
+     * @param number the number, finite
+     * @return this
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public CsvWriter number(double number) {
+        return field(JsonNumbers.format(number));
+    }
+
+    /**
+     * Writes an empty field: not known, or does not apply.
+     *
+     * @return this
+     */
+    public CsvWriter nothing() {
+        return field("");
+    }
+
+    /**
+     * Ends the line.
+     *
+     * @return this
+     */
+    public CsvWriter end() {
+        append("\r\n");
+        isFirst = true;
+        return this;
+    }
+
+    private CsvWriter field(String field) {
+        append(isFirst ? "" : ",");
+        isFirst = false;
+        append(needsQuotes(field) ? '"' + field.replace("\"", "\"\"") + '"' : field);
+        return this;
+    }
+
+    private static boolean needsQuotes(String field) {
+        for (int i = 0; i < field.length(); i++) {
+            if ("\",\r\n".indexOf(field.charAt(i)) >= 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void append(String text) {
+        try {
+            out.append(text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package laminate.print;
+
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import laminate.print.Table.Column;
+import laminate.theory.Deformation;
+import laminate.theory.EngineeringConstants;
+import laminate.theory.Laminate;
+import laminate.theory.Matrix3;
+import laminate.unit.Unit;
+
+/** The stiffness of a zone: moduli in plane and in bending, bending stiffness, expansion, and A, B, D if wanted. */
+final class StiffnessSection {
+    private final Measures measures;
+    private final boolean matrices;
+
+    StiffnessSection(Measures measures, boolean matrices) {
+        this.measures = measures;
+        this.matrices = matrices;
+    }
+
+    void addTo(Report.Builder report, Laminate laminate) {
+        report.heading(3, "Stiffness" + (laminate.isCoupled() ? ", free to couple (unsymmetric)" : ""));
+        Optional<ZoneStiffness> constants = ZoneStiffness.of(laminate);
+        constants.ifPresentOrElse(
+                known -> addConstants(report, known),
+                () -> report.paragraph("No moduli: the plies are too unlike for the sum to be inverted."));
+        Matrix3 bending = laminate.bending();
+        String unit = measures.bendingStiffnessUnit();
+        report.fact(
+                "EI per width",
+                "x " + measures.bendingStiffness(bending.m11()) + " " + unit + ", y "
+                        + measures.bendingStiffness(bending.m22()) + " " + unit + " (D11, D22)");
+        constants.flatMap(ZoneStiffness::expansion).ifPresent(free -> addExpansion(report, free));
+        if (matrices) {
+            addMatrices(report, laminate);
+        }
+    }
+
+    private void addConstants(Report.Builder report, ZoneStiffness stiffness) {
+        String unit = measures.modulus().symbol();
+        Table.Builder table = new Table.Builder(
+                Column.words(""),
+                Column.numbers("Ex", unit),
+                Column.numbers("Ey", unit),
+                Column.numbers("Gxy", unit),
+                Column.numbers("nu xy", ""));
+        addRow(table, "in plane", stiffness.inPlane());
+        addRow(table, "in bending", stiffness.bending());
+        report.grid(table.build());
+    }
+
+    private void addRow(Table.Builder table, String name, EngineeringConstants constants) {
+        Unit unit = measures.modulus();
+        table.row(
+                name,
+                Measures.number(constants.Ex(), unit),
+                Measures.number(constants.Ey(), unit),
+                Measures.number(constants.Gxy(), unit),
+                Measures.number(constants.nuxy()));
+    }
+
+    private static void addExpansion(Report.Builder report, Deformation free) {
+        String shear = free.strain().xy() == 0
+                ? ""
+                : ", shear " + millionths(free.strain().xy());
+        report.fact(
+                "expansion",
+                "x " + millionths(free.strain().x()) + ", y "
+                        + millionths(free.strain().y()) + shear);
+    }
+
+    /** As a part file writes it: 5.30e-6 1/K. */
+    private static String millionths(double perKelvin) {
+        return Measures.number(perKelvin, Unit.MILLIONTH_PER_KELVIN) + "e-6 " + Unit.PER_KELVIN.symbol();
+    }
+
+    private void addMatrices(Report.Builder report, Laminate laminate) {
+        Unit perLength = measures.forcePerLength();
+        Unit force = measures.force();
+        addMatrix(report, "A", perLength.symbol(), laminate.membrane(), entry -> Measures.number(entry, perLength));
+        addMatrix(report, "B", force.symbol(), laminate.coupling(), entry -> Measures.number(entry, force));
+        addMatrix(report, "D", measures.bendingStiffnessUnit(), laminate.bending(), measures::bendingStiffness);
+    }
+
+    private static void addMatrix(
+            Report.Builder report, String name, String unit, Matrix3 matrix, DoubleFunction<String> text) {
+        Table.Builder table = new Table.Builder(
+                Column.words(name + " (" + unit + ")"),
+                Column.numbers("x", ""),
+                Column.numbers("y", ""),
+                Column.numbers("shear", ""));
+        String[] names = {"x", "y", "shear"};
+        for (int i = 0; i < names.length; i++) {
+            table.row(
+                    names[i], text.apply(matrix.get(i, 0)), text.apply(matrix.get(i, 1)), text.apply(matrix.get(i, 2)));
+        }
+        report.grid(table.build());
+    }
+}

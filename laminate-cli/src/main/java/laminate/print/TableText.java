@@ -1,0 +1,178 @@
+package laminate.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import laminate.print.Style.Mark;
+import laminate.print.Table.Align;
+import laminate.print.Table.Column;
+
+/**
+ * Lays a table out in columns. Numbers stand to the right and are never broken; words wrap where the table would be wider
+ * than the page. A table that cannot fit is told row by row instead.
+ */
+final class TableText {
+    private static final int NARROWEST_WORDS = 9;
+    private static final int WIDE_GAP = 2;
+
+    private final Table table;
+    private final int page;
+    private final Style style;
+    private final int[] narrowest;
+    private final int[] widths;
+    private int gap = WIDE_GAP;
+
+    private TableText(Table table, int page, Style style) {
+        this.table = table;
+        this.page = page;
+        this.style = style;
+        this.narrowest = new int[table.columns().size()];
+        this.widths = new int[table.columns().size()];
+    }
+
+    /**
+     * The lines of a table.
+     *
+     * @param table the table
+     * @param page the most columns of a line
+     * @param style how headings and sums are marked
+     * @return the lines, none wider than the page
+     */
+    static List<String> lines(Table table, int page, Style style) {
+        return new TableText(table, page, style).lines();
+    }
+
+    private List<String> lines() {
+        for (int c = 0; c < widths.length; c++) {
+            narrowest[c] = narrowestWidth(c);
+            widths[c] =
+                    Math.max(narrowest[c], Lines.width(table.columns().get(c).heading()));
+        }
+        return fits() ? columns() : RowText.lines(table, page, style);
+    }
+
+    /** The width at which no cell and no word of the heading is broken. */
+    private int narrowestWidth(int c) {
+        Column column = table.columns().get(c);
+        int width = Math.max(Lines.longestWord(column.heading()), Lines.width(column.unit()));
+        for (List<String> row : table.rows()) {
+            width = Math.max(width, Lines.width(row.get(c)));
+        }
+        return width;
+    }
+
+    /** Makes room: headings wrap first, then words, and at last the columns move together. */
+    private boolean fits() {
+        while (total() > page) {
+            int heading = widestHeading();
+            int words = widestWords();
+            if (heading >= 0) {
+                widths[heading]--;
+            } else if (words >= 0) {
+                widths[words]--;
+            } else if (gap == WIDE_GAP) {
+                gap = 1;
+            } else {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int widestHeading() {
+        int widest = -1;
+        int slack = 0;
+        for (int c = 0; c < widths.length; c++) {
+            if (widths[c] - narrowest[c] > slack) {
+                widest = c;
+                slack = widths[c] - narrowest[c];
+            }
+        }
+        return widest;
+    }
+
+    private int total() {
+        int total = gap * (widths.length - 1);
+        for (int width : widths) {
+            total += width;
+        }
+        return total;
+    }
+
+    private int widestWords() {
+        int widest = -1;
+        int width = NARROWEST_WORDS;
+        for (int c = 0; c < widths.length; c++) {
+            if (table.columns().get(c).align() == Align.LEFT && widths[c] > width) {
+                widest = c;
+                width = widths[c];
+            }
+        }
+        return widest;
+    }
+
+    private List<String> columns() {
+        List<String> lines = new ArrayList<>();
+        addHeadings(lines);
+        int first = table.rows().size() - table.totals();
+        for (int r = 0; r < table.rows().size(); r++) {
+            boolean isTotal = r >= first;
+            if (r == first && r > 0) {
+                lines.add("-".repeat(total()));
+            }
+            for (String line : row(table.rows().get(r))) {
+                lines.add(isTotal ? style.apply(Mark.TOTAL, line) : line);
+            }
+        }
+        return lines;
+    }
+
+    private void addHeadings(List<String> lines) {
+        List<String> headings =
+                table.columns().stream().map(column -> column.heading()).toList();
+        List<String> units =
+                table.columns().stream().map(column -> column.unit()).toList();
+        List<String> heads = new ArrayList<>(wrapped(headings, true));
+        if (units.stream().anyMatch(unit -> !unit.isEmpty())) {
+            heads.add(line(units));
+        }
+        heads.forEach(line -> lines.add(style.apply(Mark.COLUMNS, line)));
+        lines.add("-".repeat(total()));
+    }
+
+    private List<String> row(List<String> cells) {
+        return wrapped(cells, false);
+    }
+
+    /** Headings of several lines stand at the bottom, next to their unit; cells stand at the top. */
+    private List<String> wrapped(List<String> cells, boolean atBottom) {
+        List<List<String>> parts = new ArrayList<>();
+        int height = 1;
+        for (int c = 0; c < widths.length; c++) {
+            List<String> part = Lines.width(cells.get(c)) <= widths[c]
+                    ? List.of(cells.get(c))
+                    : Lines.wrap(cells.get(c), Math.max(widths[c], 4));
+            parts.add(part);
+            height = Math.max(height, part.size());
+        }
+        List<String> lines = new ArrayList<>();
+        for (int i = 0; i < height; i++) {
+            List<String> line = new ArrayList<>();
+            for (List<String> part : parts) {
+                int at = atBottom ? i - (height - part.size()) : i;
+                line.add(at >= 0 && at < part.size() ? part.get(at) : "");
+            }
+            lines.add(line(line));
+        }
+        return lines;
+    }
+
+    private String line(List<String> cells) {
+        StringBuilder line = new StringBuilder();
+        for (int c = 0; c < widths.length; c++) {
+            boolean right = table.columns().get(c).align() == Align.RIGHT;
+            line.append(c == 0 ? "" : " ".repeat(gap))
+                    .append(right ? Lines.padLeft(cells.get(c), widths[c]) : Lines.padRight(cells.get(c), widths[c]));
+        }
+        return line.toString().stripTrailing();
+    }
+}

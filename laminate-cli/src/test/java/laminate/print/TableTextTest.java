@@ -1,0 +1,93 @@
+package laminate.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.List;
+import laminate.print.Table.Column;
+import org.junit.jupiter.api.Test;
+
+class TableTextTest {
+    private static final Table TABLE = new Table.Builder(
+                    Column.words("material"), Column.numbers("in part", "kg"), Column.words("remark"))
+            .row("mat-450-emulsion-bound", "1.50", "")
+            .row("roving", "12.0", "wet it out slowly")
+            .total("together", "13.5", "")
+            .build();
+
+    @Test
+    void numbersStandRightUnderHeadingAndUnit() {
+        assertThat(lines(80))
+                .containsExactly(
+                        "material                in part  remark",
+                        "                             kg",
+                        "--------------------------------------------------",
+                        "mat-450-emulsion-bound     1.50",
+                        "roving                     12.0  wet it out slowly",
+                        "--------------------------------------------------",
+                        "together                   13.5");
+    }
+
+    @Test
+    void headingsWrapBeforeWordsAndWordsAtHyphens() {
+        assertThat(lines(47))
+                .containsExactly(
+                        "                          in",
+                        "material                part  remark",
+                        "                          kg",
+                        "-----------------------------------------------",
+                        "mat-450-emulsion-bound  1.50",
+                        "roving                  12.0  wet it out slowly",
+                        "-----------------------------------------------",
+                        "together                13.5");
+        assertThat(lines(34))
+                .containsExactly(
+                        "                 in",
+                        "material       part  remark",
+                        "                 kg",
+                        "----------------------------------",
+                        "mat-450-       1.50",
+                        "emulsion-",
+                        "bound",
+                        "roving         12.0  wet it out",
+                        "                     slowly",
+                        "----------------------------------",
+                        "together       13.5");
+    }
+
+    @Test
+    void aTableThatCannotFitIsToldRowByRow() {
+        assertThat(lines(20))
+                .containsExactly(
+                        "material",
+                        "mat-450-emulsion-",
+                        "bound, in part 1.50",
+                        "kg",
+                        "material roving, in",
+                        "part 12.0 kg, remark",
+                        "wet it out slowly",
+                        "material together,",
+                        "in part 13.5 kg");
+    }
+
+    @Test
+    void whatIsNoTableIsRefused() {
+        List<Column> columns = List.of(Column.words("a"));
+        assertThatThrownBy(() -> new Table(columns, List.of(List.of("x", "y")), 0))
+                .hasMessage("a row of 1 columns cannot have 2 cells");
+        assertThatThrownBy(() -> new Table(columns, List.of(), 1)).hasMessage("a table of 0 rows cannot have 1 sums");
+    }
+
+    @Test
+    void widthIsCountedAsATerminalDoes() {
+        assertThat(Lines.width("e\u0301té")).isEqualTo(3);
+        assertThat(Lines.width("艇庫")).isEqualTo(4);
+        assertThat(Lines.wrap("a-word-that-is-long and short", 8))
+                .containsExactly("a-word-", "that-is-", "long and", "short");
+        assertThat(Lines.wrap("", 8)).containsExactly("");
+    }
+
+    private static List<String> lines(int page) {
+        return TableText.lines(TABLE, page, Style.PLAIN);
+    }
+}
