@@ -30,7 +30,9 @@ final class Consumption {
             work.areaByProcess().forEach((process, area) ->
                     consumption.add(consumables.uses(process), area, resin -> resin.use().process() == process));
         }
-        return List.copyOf(consumption.byId.values());
+        return consumption.byId.values().stream()
+                .map(MaterialQuantity::inWholePieces)
+                .toList();
     }
 
     private void add(List<ConsumableUse> uses, double area, Predicate<ResinQuantity> counts) {

@@ -58,6 +58,13 @@ public record MaterialQuantity(
                 sum(pieces, other.pieces));
     }
 
+    /** Pieces are bought whole; the little that sums leave over a whole number does not ask for one more. */
+    MaterialQuantity inWholePieces() {
+        OptionalDouble whole =
+                pieces.isPresent() ? OptionalDouble.of(Math.ceil(pieces.getAsDouble() - 1e-9)) : pieces;
+        return new MaterialQuantity(material, kind, inPart, mass, area, length, rollWidth, volume, whole);
+    }
+
     private static OptionalDouble sum(OptionalDouble one, OptionalDouble other) {
         return one.isPresent() || other.isPresent()
                 ? OptionalDouble.of(one.orElse(0) + other.orElse(0))
