@@ -11,7 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Reads a JSON resource into maps, lists, strings and doubles; for reference data of tests only. */
+/** Reads a JSON resource into maps, lists, strings, doubles and booleans; for reference data of tests only. */
 public final class Json {
     private Json() {}
 
@@ -37,6 +37,7 @@ public final class Json {
             case START_ARRAY -> array(parser);
             case VALUE_STRING -> parser.getText();
             case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getDoubleValue();
+            case VALUE_TRUE, VALUE_FALSE -> parser.getBooleanValue();
             case VALUE_NULL -> "";
             default -> throw new IOException("unexpected " + parser.currentToken());
         };
