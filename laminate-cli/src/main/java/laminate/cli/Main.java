@@ -2,11 +2,14 @@ package laminate.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
@@ -23,7 +26,8 @@ import picocli.CommandLine.Spec;
         description = "Composite laminate schedules: thickness, weight, stiffness, resin and cost.",
         versionProvider = Version.class,
         mixinStandardHelpOptions = true,
-        scope = ScopeType.INHERIT)
+        scope = ScopeType.INHERIT,
+        commandListHeading = "%nCommands:%n")
 public final class Main implements Runnable {
 
     private static final int LINE_WIDTH = 80;
@@ -39,16 +43,22 @@ public final class Main implements Runnable {
      * @param args the arguments of the command line
      */
     public static void main(String[] args) {
-        PrintWriter out = utf8(FileDescriptor.out);
-        PrintWriter err = utf8(FileDescriptor.err);
-        int exitCode = run(out, err, args);
+        StandardOutput stream = new StandardOutput();
+        PrintWriter out = utf8(stream);
+        PrintWriter err = utf8(new FileOutputStream(FileDescriptor.err));
+        int exitCode = run(out, err, Ansi.AUTO, args);
         out.flush();
+        if (stream.failure().isPresent()) {
+            err.println("laminate: standard output cannot be written: "
+                    + stream.failure().get());
+            exitCode = ExitCode.UNUSABLE_INPUT;
+        }
         err.flush();
         System.exit(exitCode);
     }
 
     /**
-     * Runs the program within this process.
+     * Runs the program within this process, without colours.
      *
      * @param out takes the results
      * @param err takes the complaints
@@ -57,10 +67,17 @@ public final class Main implements Runnable {
      *     sets is not met
      */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
+        return run(out, err, Ansi.OFF, args);
+    }
+
+    private static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... args) {
         Complaints complaints = new Complaints();
-        return new CommandLine(new Main())
-                .setOut(out)
+        CommandLine program = new CommandLine(new Main());
+        addCommands(program, args);
+        return program.setOut(out)
                 .setErr(err)
+                .setColorScheme(Help.defaultColorScheme(ansi))
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpWidth(LINE_WIDTH)
                 .setParameterExceptionHandler(complaints)
                 .setExecutionExceptionHandler(complaints)
@@ -73,7 +90,20 @@ public final class Main implements Runnable {
         throw new ParameterException(spec.commandLine(), "Which command? None is given.");
     }
 
-    private static PrintWriter utf8(FileDescriptor stream) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8));
+    /** Only the command that is asked for is made ready; all are where none is, or one that is not known. */
+    private static void addCommands(CommandLine program, String... args) {
+        String asked = args.length == 0 ? "" : args[0];
+        switch (asked) {
+            case EstimateCommand.NAME -> program.addSubcommand(new EstimateCommand());
+            case MaterialsCommand.NAME -> program.addSubcommand(new MaterialsCommand());
+            case NewCommand.NAME -> program.addSubcommand(new NewCommand());
+            default -> program.addSubcommand(new EstimateCommand())
+                    .addSubcommand(new MaterialsCommand())
+                    .addSubcommand(new NewCommand());
+        }
+    }
+
+    private static PrintWriter utf8(OutputStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
     }
 }
