@@ -17,6 +17,9 @@ final class Contents {
 
     private static final String SIMPLE = "simple";
 
+    private static final Range PART =
+            new Range(value -> value > 0 && value < 1, "above 0 % and below 100 %");
+
     /** The ways that hold for layers of any weight. */
     static final List<Reading.Choice<Located<FibreContent>>> OF_ANY_LAYER =
             List.of(fraction(Basis.MASS_FRACTION), fraction(Basis.VOLUME_FRACTION), ratio());
@@ -34,7 +37,7 @@ final class Contents {
     private Contents() {}
 
     private static Reading.Choice<Located<FibreContent>> fraction(Basis basis) {
-        return way(basis, quantity(Dimension.FRACTION));
+        return way(basis, quantity(Dimension.FRACTION, PART));
     }
 
     private static Reading.Choice<Located<FibreContent>> ratio() {

@@ -56,7 +56,7 @@ final class CoreReader {
                 return CoreFinish.of(kind.get().orElse(CoreFinish.Kind.PLAIN));
             }
             if (kind.get().filter(other -> other != CoreFinish.Kind.GROOVED).isPresent()) {
-                throw in.refusal("finish", "grooves: make the finish grooved; write grooved, or take one of the two out");
+                throw in.refusal("finish", "a core with grooves is grooved; write grooved, or take one of the two keys out");
             }
             return CoreFinish.grooved(grooves.get().get());
         };

@@ -28,10 +28,12 @@ final class Doses {
         private static final Reading<Amount> BY_VOLUME =
                 quantity(Dimension.VOLUME_PER_MASS, Range.POSITIVE).map(volume -> new Amount(volume, true));
 
-        /** The stroke of ml/kg tells which is meant, so that a slip in either gets the message that fits. */
+        /** Another unit than % tells that ml/kg is meant, so that a slip in either gets the message that fits. */
         static final Reading<Amount> READING = (node, complaints) -> {
-            boolean perMass = node instanceof Node.Scalar scalar && scalar.text().indexOf('/') >= 0;
-            return (perMass ? BY_VOLUME : BY_MASS).read(node, complaints);
+            boolean byVolume = node instanceof Node.Scalar scalar
+                    && scalar.text().indexOf('%') < 0
+                    && scalar.text().codePoints().anyMatch(Character::isLetter);
+            return (byVolume ? BY_VOLUME : BY_MASS).read(node, complaints);
         };
     }
 

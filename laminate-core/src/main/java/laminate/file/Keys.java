@@ -49,7 +49,7 @@ enum Keys {
             "fibre content of a workshop",
             "process kind fibre resin fibre-mass-fraction fibre-volume-fraction resin-ratio"),
     LOSS("loss of a process", "resin reinforcement core coating laps bag mesh lines bucket"),
-    LABOUR("labour", "rate operations"),
+    LABOUR("statement of labour", "rate operations"),
     CONSUMABLE_USE("use of a consumable", "material amount per"),
     KNOCK_DOWN("knock-down", "mat woven"),
 

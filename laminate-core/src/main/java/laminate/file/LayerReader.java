@@ -152,8 +152,8 @@ final class LayerReader {
         if ((long) times * layers.size() > MOST_IN_A_ZONE) {
             throw in.refusal(
                     "times",
-                    times + " times " + layers.size() + " is more than " + MOST_IN_A_ZONE
-                            + " layers, the most that a zone may have; fewer are wanted");
+                    times + " times " + (layers.size() == 1 ? "one layer" : layers.size() + " layers") + " is more than " + MOST_IN_A_ZONE
+                            + ", the most layers that a zone may have; fewer are wanted");
         }
         return joined(Collections.nCopies(times, layers));
     }

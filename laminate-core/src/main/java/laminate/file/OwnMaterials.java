@@ -26,6 +26,7 @@ final class OwnMaterials {
     private final Complaints complaints;
     private final List<Node> nodes = new ArrayList<>();
     private boolean agentsAreChecked;
+    private boolean complete = true;
 
     OwnMaterials(Materials known, Complaints complaints) {
         this.known = known;
@@ -35,7 +36,12 @@ final class OwnMaterials {
     /** Adds a user's file. */
     void add(Path file) {
         agentsAreChecked = true;
-        YamlTree.read(file, Keys.MATERIALS, complaints).ifPresent(this::addAll);
+        YamlTree.read(file, Keys.MATERIALS, complaints).ifPresentOrElse(this::addAll, this::miss);
+    }
+
+    /** Notes that a file could not be had: what is unknown now may be known in it, and is passed over in silence. */
+    void miss() {
+        complete = false;
     }
 
     /** Adds a text of the library, where the agents of a resin are not loaded only to see that they are there. */
@@ -80,7 +86,7 @@ final class OwnMaterials {
 
     /** All that may be named in a part: what was known, and the materials of the files over it. */
     Stock stock() {
-        return nodes.isEmpty() ? Stock.of(known) : readAll(new IdentityHashMap<>());
+        return nodes.isEmpty() && complete ? Stock.of(known) : readAll(new IdentityHashMap<>());
     }
 
     private Stock readAll(Map<Node, Material> read) {
@@ -101,7 +107,7 @@ final class OwnMaterials {
         List<Material> all = nodes.stream()
                 .flatMap(node -> Optional.ofNullable(read.get(node)).stream())
                 .toList();
-        return new Stock(known.overlaidBy(Materials.of(all)), unreadable);
+        return new Stock(known.overlaidBy(Materials.of(all)), unreadable, complete);
     }
 
     private static boolean isReferredTo(Node node) {

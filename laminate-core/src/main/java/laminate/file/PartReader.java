@@ -92,7 +92,12 @@ final class PartReader {
 
     private Stock stock(Fields in) {
         OwnMaterials own = new OwnMaterials(library, in.complaints());
-        in.stated("materials", Reading.oneOrList(beside())).value().ifPresent(paths -> paths.forEach(own::add));
+        Reading<Path> added = (node, complaints) -> {
+            Optional<Path> path = beside().read(node, complaints);
+            path.ifPresentOrElse(own::add, own::miss);
+            return path;
+        };
+        in.stated("materials", Reading.oneOrList(added));
         overrides.materials().forEach(own::add);
         return own.stock();
     }

@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import laminate.material.Agent;
 import laminate.material.Bulker;
@@ -24,21 +26,24 @@ import laminate.unit.Nearest;
 final class Stock {
 
     private final Materials materials;
-    private final Set<String> unreadable;
+    private final SortedSet<String> unreadable;
+    private final boolean complete;
     private Set<String> ids = Set.of();
 
     /**
      * Makes a stock.
      *
      * @param unreadable ids of materials that have been complained of: naming one of them is no further slip
+     * @param complete whether all material files could be read: if not, naming an unknown material is no further slip
      */
-    Stock(Materials materials, Set<String> unreadable) {
+    Stock(Materials materials, Set<String> unreadable, boolean complete) {
         this.materials = materials;
-        this.unreadable = Set.copyOf(unreadable);
+        this.complete = complete;
+        this.unreadable = new TreeSet<>(unreadable);
     }
 
     static Stock of(Materials materials) {
-        return new Stock(materials, Set.of());
+        return new Stock(materials, Set.of(), true);
     }
 
     Materials materials() {
@@ -102,10 +107,10 @@ final class Stock {
     private <M extends Material> Reading<M> of(Class<M> type, Predicate<M> fits, String wanted) {
         Predicate<Material> right = found -> type.isInstance(found) && fits.test(type.cast(found));
         return (node, complaints) -> Scalars.id().read(node, complaints).flatMap(id -> {
-            if (isUnreadable(id)) {
+            Optional<Material> found = materials.find(id);
+            if (isUnreadable(id) || found.isEmpty() && !complete) {
                 return Optional.empty();
             }
-            Optional<Material> found = materials.find(id);
             if (found.filter(right).isEmpty()) {
                 complaints.at(
                         node,
@@ -120,7 +125,7 @@ final class Stock {
         if (ids.isEmpty()) {
             ids = new HashSet<>(materials.ids());
         }
-        return ids.contains(id) || isUnreadable(id);
+        return ids.contains(id) || isUnreadable(id) || !complete;
     }
 
     private String unknown(String id, String wanted, Predicate<Material> right) {
@@ -132,11 +137,16 @@ final class Stock {
     /** The nearest id of the right kind; only the few that are near are looked at. */
     private Optional<String> nearest(String id, Predicate<Material> right) {
         List<String> candidates = new ArrayList<>(materials.ids());
+        candidates.addAll(unreadable);
         Optional<String> near = Nearest.of(id, candidates);
-        while (near.isPresent() && materials.find(near.get()).filter(right).isEmpty()) {
+        while (near.filter(found -> !isRight(found, right)).isPresent()) {
             candidates.remove(near.get());
             near = Nearest.of(id, candidates);
         }
         return near;
+    }
+
+    private boolean isRight(String id, Predicate<Material> right) {
+        return isUnreadable(id) || materials.find(id).filter(right).isPresent();
     }
 }

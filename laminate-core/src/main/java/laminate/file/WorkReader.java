@@ -1,7 +1,6 @@
 package laminate.file;
 
 import static laminate.file.Reading.listOf;
-import static laminate.file.Reading.mapOf;
 import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.price;
 import static laminate.file.Scalars.quantity;
@@ -9,7 +8,6 @@ import static laminate.file.Scalars.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import laminate.material.Figure;
@@ -21,7 +19,6 @@ import laminate.unit.Dimension;
 import laminate.unit.Nearest;
 import laminate.unit.PriceBasis;
 import laminate.unit.Quantity;
-import laminate.unit.QuantityException;
 import laminate.unit.UnitPrice;
 
 /** Reads what work takes: labour and consumables. */
@@ -31,6 +28,15 @@ final class WorkReader {
             List.of(Operation.LAY_UP, Operation.DRY_LAY_UP, Operation.CORE);
     private static final String PER_LAYER = "per layer";
     private static final String PER_COAT = "per coat";
+    private static final List<Dimension> TIMES =
+            List.of(Dimension.TIME, Dimension.TIME_PER_AREA, Dimension.TIME_PER_LENGTH);
+    private static final String NO_TIME = " is no time of an operation; one like 0.2 h/m² per layer, 0.1 h/m² per coat,"
+            + " 0.5 h/m², 0.15 h/m or 1 h is accepted, zero or more";
+    private static final String NO_AMOUNT = " is no amount of a consumable; an area, length, mass, volume or a number of"
+            + " pieces is accepted, as in 1.15 m² or 2 piece";
+    /** Litres in a cubic metre. */
+    private static final double LITRES = 1000;
+
     private static final List<String> PIECES = List.of("pieces", "piece");
 
     private final Stock stock;
@@ -65,11 +71,13 @@ final class WorkReader {
 
     private static Reading<List<Operation>> operations() {
         Reading<String> name = text().map(WorkReader::operationName);
-        Reading<Map<String, Time>> times = mapOf(name, Located.of(text()).map(WorkReader::time));
-        return times.map(byName -> {
-            List<Operation> all = new ArrayList<>();
-            byName.forEach((operation, time) -> all.add(time.of(operation)));
-            return all;
+        Reading<Time> time = text().map(WorkReader::time);
+        return Reading.shaped(Node.Mapping.class, "a group of operations with their times is wanted", (all, complaints) -> {
+            List<Operation> read = new ArrayList<>();
+            all.entries().values().forEach(entry -> name.read(entry.key(), complaints)
+                    .flatMap(named -> time.map(taken -> taken.of(named)).read(entry.value(), complaints))
+                    .ifPresent(read::add));
+            return Optional.of(read).filter(sound -> sound.size() == all.entries().size());
         });
     }
 
@@ -87,14 +95,13 @@ final class WorkReader {
     }
 
     /** A time and the words behind it, if any: "0.2 h/m² per layer". */
-    private record Time(double seconds, Dimension dimension, String suffix, Node node) {
+    private record Time(double seconds, Dimension dimension, String suffix) {
 
         Operation of(String name) {
             boolean byLayer = COUNTED_BY_LAYER.contains(name);
             boolean byCoat = name.equals(Operation.GELCOAT);
             if (suffix.equals(PER_LAYER) && !byLayer || suffix.equals(PER_COAT) && !byCoat) {
-                throw new Refusal(
-                        node,
+                throw new IllegalArgumentException(
                         "the time of " + name + " is not counted " + suffix + "; a time like 0.2 h/m², 0.15 h/m or 1 h is"
                                 + " wanted");
             }
@@ -110,20 +117,24 @@ final class WorkReader {
         }
     }
 
-    private static Time time(Located<String> written) {
-        String time = written.value();
+    private static Time time(String time) {
         String suffix = time.endsWith(PER_LAYER) ? PER_LAYER : time.endsWith(PER_COAT) ? PER_COAT : "";
-        Quantity quantity = Quantity.parse(time.substring(0, time.length() - suffix.length()).strip());
+        String number = time.substring(0, time.length() - suffix.length()).strip();
+        Quantity quantity = quantityOr(number, time, NO_TIME);
         Dimension dimension = quantity.unit().dimension();
-        boolean isTime = dimension == Dimension.TIME
-                || dimension == Dimension.TIME_PER_AREA
-                || dimension == Dimension.TIME_PER_LENGTH;
+        boolean isTime = TIMES.contains(dimension);
         if (!isTime || quantity.value() < 0 || !suffix.isEmpty() && dimension != Dimension.TIME_PER_AREA) {
-            throw new IllegalArgumentException(Complaints.shown(time)
-                    + " is no time of an operation; one like 0.2 h/m² per layer, 0.1 h/m² per coat, 0.5 h/m², 0.15 h/m or"
-                    + " 1 h is accepted, zero or more");
+            throw new IllegalArgumentException(Complaints.shown(time) + NO_TIME);
         }
-        return new Time(quantity.si(), dimension, suffix, written.node());
+        return new Time(quantity.si(), dimension, suffix);
+    }
+
+    private static Quantity quantityOr(String text, String written, String otherwise) {
+        try {
+            return Quantity.parse(text);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(Complaints.shown(written) + otherwise);
+        }
     }
 
     Supplier<Consumables> consumables(Fields in) {
@@ -150,17 +161,14 @@ final class WorkReader {
             String number = written.substring(0, written.length() - pieces.get().length());
             return new Amount(notNegative(Scalars.decimal(number.strip()), written), PriceBasis.PIECE);
         }
-        Quantity quantity = Quantity.parse(written);
+        Quantity quantity = quantityOr(written, written, NO_AMOUNT);
         double value = notNegative(quantity.si(), written);
         return switch (quantity.unit().dimension()) {
             case AREA -> new Amount(value, PriceBasis.M2);
             case LENGTH -> new Amount(value, PriceBasis.M);
             case MASS -> new Amount(value, PriceBasis.KG);
-            case VOLUME -> new Amount(value * 1000, PriceBasis.LITRE);
-            default -> throw new QuantityException(
-                    Complaints.shown(written) + " is no amount of a consumable; an area, length, mass, volume or a number of"
-                            + " pieces is accepted, as in 1.15 m² or 2 piece",
-                    0);
+            case VOLUME -> new Amount(value * LITRES, PriceBasis.LITRE);
+            default -> throw new IllegalArgumentException(Complaints.shown(written) + NO_AMOUNT);
         };
     }
 

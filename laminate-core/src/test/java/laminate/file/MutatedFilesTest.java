@@ -9,10 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,77 +43,6 @@ class MutatedFilesTest {
                 layers: [mat-300, mat-300]
             """;
 
-    private static final String[] PIECES = {
-        "\t",
-        " ",
-        "  ",
-        "\n",
-        "\r",
-        "\r\n",
-        ":",
-        ": ",
-        "-",
-        "- ",
-        "#",
-        " #",
-        "[",
-        "]",
-        "{",
-        "}",
-        ",",
-        "'",
-        "\"",
-        "\\",
-        "|",
-        ">",
-        "&a ",
-        "*a",
-        "!",
-        "!!int ",
-        "%",
-        "@",
-        "`",
-        "?",
-        "? ",
-        "<<: ",
-        "---\n",
-        "...\n",
-        "~",
-        "null",
-        "\u0000",
-        "\u0007",
-        "\u0085",
-        "\u00A0",
-        "\u2028",
-        "\u200B",
-        "\uFEFF",
-        "\uD83D",
-        "𝄞",
-        "²",
-        "0x",
-        "010",
-        "1_0",
-        ".inf",
-        "1e999",
-        "-",
-        "%YAML 1.1\n---\n",
-        "\"\\x",
-        "\"\\u12",
-        "|9\n",
-        "!<",
-        "=",
-        "0b1",
-        "0o8",
-        "1:30",
-        "+",
-        "2001-01-01",
-        "[[[[",
-        "{{{{",
-        "kg",
-        "m²",
-        "%TAG ! x\n"
-    };
-
     @TempDir
     private Path folder;
 
@@ -137,7 +63,7 @@ class MutatedFilesTest {
             for (int i = 0; i < 10_000; i++) {
                 String text = GOOD;
                 for (int changes = 1 + random.nextInt(4); changes > 0; changes--) {
-                    text = mutated(text, random);
+                    text = Mutations.mutated(text, random);
                 }
                 assertReadOrRefused(text);
             }
@@ -172,33 +98,12 @@ class MutatedFilesTest {
     @Test
     void masslyRepeatedPiecesAreRefusedAtOnce() {
         assertTimeoutPreemptively(LIMIT, () -> {
-            for (String piece : PIECES) {
+            for (String piece : Mutations.PIECES) {
                 assertReadOrRefused(piece.repeat(20_000));
                 assertReadOrRefused("part: " + piece.repeat(20_000));
                 assertReadOrRefused("zones: [" + (piece + "a ").repeat(5_000));
             }
         });
-    }
-
-    private static String mutated(String text, Random random) {
-        int at = random.nextInt(text.length() + 1);
-        int to = Math.min(text.length(), at + random.nextInt(6));
-        return switch (random.nextInt(5)) {
-            case 0 -> text.substring(0, at) + text.substring(to);
-            case 1 -> text.substring(0, at) + PIECES[random.nextInt(PIECES.length)] + text.substring(at);
-            case 2 -> text.substring(0, at) + PIECES[random.nextInt(PIECES.length)] + text.substring(to);
-            case 3 -> text.substring(0, to) + text.substring(at);
-            default -> linesExchanged(text, random);
-        };
-    }
-
-    private static String linesExchanged(String text, Random random) {
-        List<String> lines = new ArrayList<>(text.lines().toList());
-        if (lines.isEmpty()) {
-            return "\n";
-        }
-        Collections.swap(lines, random.nextInt(lines.size()), random.nextInt(lines.size()));
-        return String.join("\n", lines) + "\n";
     }
 
     private static void assertReadOrRefused(String text) {

@@ -1,0 +1,165 @@
+package laminate.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import laminate.material.Fibre;
+import laminate.material.Form;
+import laminate.material.Resin;
+import laminate.process.ConsumableUse;
+import laminate.process.ContentRule;
+import laminate.process.ContentSet;
+import laminate.process.FibreContent;
+import laminate.process.Labour;
+import laminate.process.Loss;
+import laminate.process.Operation;
+import laminate.process.Process;
+import laminate.process.StiffnessBasis;
+import laminate.process.Workshop;
+import laminate.theory.Micromechanics;
+import laminate.unit.PriceBasis;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WorkshopFileTest {
+
+    @TempDir
+    private Path folder;
+
+    private WorkshopFile read(String text) {
+        return WorkshopFile.read(new Bench(folder).put("workshop.yaml", text), Bench.STOCK);
+    }
+
+    @Test
+    void figuresOfTheWorkshopAreRead() {
+        Workshop workshop = read("""
+                temperature: 18 °C
+                loss:
+                  hand lay-up: {resin: 8 %, reinforcement: 12 %}
+                  infusion: {bag: 150 g/m², lines: 0.26 kg}
+                voids: {infusion: 2 %}
+                evaporation: {hand lay-up: 5 %}
+                gelcoat-application: spray
+                """).workshop();
+        assertThat(workshop.temperature()).hasValue(291.15);
+        assertThat(workshop.loss(Process.HAND_LAY_UP, Loss.RESIN).value()).isEqualTo(0.08);
+        assertThat(workshop.loss(Process.HAND_LAY_UP, Loss.REINFORCEMENT).value()).isEqualTo(0.12);
+        assertThat(workshop.loss(Process.HAND_LAY_UP, Loss.CORE)).isEqualTo(Workshop.USUAL.loss(Process.HAND_LAY_UP, Loss.CORE));
+        assertThat(workshop.loss(Process.INFUSION, Loss.BAG).value()).isEqualTo(0.15);
+        assertThat(workshop.loss(Process.INFUSION, Loss.LINES).value()).isEqualTo(0.26);
+        assertThat(workshop.voids(Process.INFUSION).value()).isEqualTo(0.02);
+        assertThat(workshop.voids(Process.VACUUM_BAG)).isEqualTo(Workshop.USUAL.voids(Process.VACUUM_BAG));
+        assertThat(workshop.evaporation().get(Process.HAND_LAY_UP).value()).isEqualTo(0.05);
+        assertThat(workshop.gelcoatSprayed()).isTrue();
+    }
+
+    @Test
+    void contentRulesAreRead() {
+        WorkshopFile file = read("""
+                fibre-content:
+                  - {process: infusion, kind: mat, fibre: glass, resin: vinylester, fibre-volume-fraction: 25 %}
+                  - {kind: woven roving, fibre-mass-fraction: 48 %}
+                  - {resin-ratio: 1.5}
+                """);
+        assertThat(file.contents()).isEqualTo(ContentSet.TRADE);
+        assertThat(file.workshop().contentRules())
+                .containsExactly(
+                        new ContentRule(
+                                Optional.of(Process.INFUSION),
+                                Optional.of(Form.MAT),
+                                Optional.of(Fibre.Type.GLASS),
+                                Optional.of(Resin.Family.VINYLESTER),
+                                FibreContent.ofVolumeFraction(0.25)),
+                        new ContentRule(
+                                Optional.empty(),
+                                Optional.of(Form.WOVEN_ROVING),
+                                Optional.empty(),
+                                Optional.empty(),
+                                FibreContent.ofMassFraction(0.48)),
+                        new ContentRule(
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                FibreContent.ofResinRatio(1.5)));
+    }
+
+    @Test
+    void contentsMayBeASetByName() {
+        assertThat(read("fibre-content: iso-nominal\nsurface: complex\n").contents())
+                .isEqualTo(ContentSet.ISO_NOMINAL_COMPLEX);
+        assertThat(read("fibre-content: trade\n").contents()).isEqualTo(ContentSet.TRADE);
+        assertThat(read("{}\n")).isEqualTo(WorkshopFile.USUAL);
+    }
+
+    @Test
+    void operationsAreCountedByWhatTheirTimeSays() {
+        Labour labour = read("""
+                labour:
+                  rate: 28 GBP/h
+                  operations:
+                    lay-up: 0.2 h/m² per layer
+                    gelcoat: 0.1 h/m2 per coat
+                    dry lay-up: 6 min/m²
+                    bagging: 0.7 h/m²
+                    infusion: 90 min
+                    trimming: 0.15 h/m
+                    polishing: 0.5 h/m²
+                    demoulding: 1 h
+                """).workshop().labour();
+        assertThat(labour.rate().orElseThrow()).hasToString("28 GBP/h");
+        assertThat(time(labour, "lay-up")).isEqualTo(Operation.Basis.LAYER_AREA);
+        assertThat(time(labour, "gelcoat")).isEqualTo(Operation.Basis.LAYER_AREA);
+        assertThat(time(labour, "bagging")).isEqualTo(Operation.Basis.AREA);
+        assertThat(time(labour, "infusion")).isEqualTo(Operation.Basis.MOULDING);
+        assertThat(time(labour, "trimming")).isEqualTo(Operation.Basis.EDGE);
+        assertThat(time(labour, "polishing")).isEqualTo(Operation.Basis.AREA);
+        assertThat(time(labour, "demoulding")).isEqualTo(Operation.Basis.MOULDING);
+        assertThat(operation(labour, "lay-up").time().value()).isCloseTo(720, within(1e-9));
+        assertThat(operation(labour, "core")).isEqualTo(operation(Labour.USUAL, "core"));
+        assertThat(labour.operations()).hasSize(Operation.USUAL.size() + 2);
+    }
+
+    private static Operation operation(Labour labour, String name) {
+        return labour.operations().stream()
+                .filter(operation -> operation.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Operation.Basis time(Labour labour, String name) {
+        return operation(labour, name).basis();
+    }
+
+    @Test
+    void consumablesAreListedOrAShare() {
+        List<ConsumableUse> uses = read("""
+                consumables:
+                  - {material: peel-ply, amount: 1.15 m², per: m²}
+                  - {material: acetone, amount: 150 ml, per: kg resin}
+                  - {material: gloves, amount: 2 pieces, per: moulding}
+                """).workshop().consumables().uses(Process.INFUSION);
+        assertThat(uses).extracting(ConsumableUse::measure).containsExactly(PriceBasis.M2, PriceBasis.LITRE, PriceBasis.PIECE);
+        assertThat(uses).extracting(use -> use.amount().value()).containsExactly(1.15, 0.15, 2.0);
+        assertThat(uses)
+                .extracting(ConsumableUse::basis)
+                .containsExactly(
+                        ConsumableUse.Basis.AREA, ConsumableUse.Basis.RESIN, ConsumableUse.Basis.MOULDING);
+        assertThat(read("consumables: 7 %\n").workshop().consumables().share()).hasValue(0.07);
+    }
+
+    @Test
+    void micromechanicsAndKnockDownsAreRead() {
+        StiffnessBasis own = read("micromechanics: rule-of-mixtures\nknock-down: {mat: 90 %}\n")
+                .workshop()
+                .stiffness();
+        assertThat(own.model()).isEqualTo(Micromechanics.RULE_OF_MIXTURES);
+        assertThat(own.mat().value()).isEqualTo(0.9);
+        assertThat(own.woven()).isEqualTo(StiffnessBasis.USUAL.woven());
+        assertThat(read("micromechanics: marine-rule\n").workshop().stiffness())
+                .isEqualTo(StiffnessBasis.usual(Micromechanics.MARINE_RULE));
+    }
+}
