@@ -17,8 +17,7 @@ final class Contents {
 
     private static final String SIMPLE = "simple";
 
-    private static final Range PART =
-            new Range(value -> value > 0 && value < 1, "above 0 % and below 100 %");
+    private static final Range PART = new Range(value -> value > 0 && value < 1, "above 0 % and below 100 %");
 
     /** The ways that hold for layers of any weight. */
     static final List<Reading.Choice<Located<FibreContent>>> OF_ANY_LAYER =
@@ -28,8 +27,8 @@ final class Contents {
     static final List<Reading.Choice<Located<FibreContent>>> OF_ONE_LAYER =
             List.of(fraction(Basis.MASS_FRACTION), fraction(Basis.VOLUME_FRACTION), ratio(), thickness());
 
-    private static final Reading<ContentSet> SET = word(
-                    List.of(ContentSet.TRADE.word(), ContentSet.ISO_NOMINAL_SIMPLE.word()))
+    private static final Reading<ContentSet> SET = word(List.of(
+                    ContentSet.TRADE.word(), ContentSet.ISO_NOMINAL_SIMPLE.word()))
             .map(found -> found.equals(ContentSet.TRADE.word()) ? ContentSet.TRADE : ContentSet.ISO_NOMINAL_SIMPLE);
 
     private static final Reading<String> SURFACE = word(List.of(SIMPLE, "complex"));

@@ -56,7 +56,8 @@ final class CoreReader {
                 return CoreFinish.of(kind.get().orElse(CoreFinish.Kind.PLAIN));
             }
             if (kind.get().filter(other -> other != CoreFinish.Kind.GROOVED).isPresent()) {
-                throw in.refusal("finish", "a core with grooves is grooved; write grooved, or take one of the two keys out");
+                throw in.refusal(
+                        "finish", "a core with grooves is grooved; write grooved, or take one of the two keys out");
             }
             return CoreFinish.grooved(grooves.get().get());
         };
@@ -79,7 +80,8 @@ final class CoreReader {
     private static void checkDepth(Fields in, Grooves cut, double thickness) {
         if (cut.depth() * cut.faces() >= thickness) {
             throw in.refusal(
-                    "thickness", "grooves so deep would cut this core through; a thicker core or shallower grooves are wanted");
+                    "thickness",
+                    "grooves so deep would cut this core through; a thicker core or shallower grooves are wanted");
         }
     }
 
@@ -96,10 +98,11 @@ final class CoreReader {
                                 ? "a bed needs its thickness; add bed-thickness: 1 mm"
                                 : "a bed needs its paste; add bed: with the id of a bonding paste");
             }
-            return paste.get().map(located -> new Bed(
-                    located.value(),
-                    Doses.usual(located.value(), stock, located.node()),
-                    thickness.get().get()));
+            return paste.get()
+                    .map(located -> new Bed(
+                            located.value(),
+                            Doses.usual(located.value(), stock, located.node()),
+                            thickness.get().get()));
         };
     }
 }

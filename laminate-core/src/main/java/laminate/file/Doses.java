@@ -75,8 +75,7 @@ final class Doses {
     static Reading<Stated> of(MaterialKind kind, Stock stock) {
         Reading<Located<Agent>> agent = Located.of(stock.agent(kind));
         return shortOrFull(
-                agent.map(found -> new Stated(found, Optional.empty())),
-                mapping(Keys.AGENT, in -> stated(in, agent)));
+                agent.map(found -> new Stated(found, Optional.empty())), mapping(Keys.AGENT, in -> stated(in, agent)));
     }
 
     private static Supplier<Stated> stated(Fields in, Reading<Located<Agent>> agent) {

@@ -112,7 +112,8 @@ final class Fields {
 
     /** A value that is wanted before the whole is made, with its place; whether it is sound counts as for any other. */
     <T> Term<T> stated(String key, Reading<T> reading) {
-        Term<T> term = ask(key).map(node -> Term.read(node, reading, complaints)).orElseGet(Term::nothing);
+        Term<T> term =
+                ask(key).map(node -> Term.read(node, reading, complaints)).orElseGet(Term::nothing);
         sound &= !term.flawed();
         return term;
     }

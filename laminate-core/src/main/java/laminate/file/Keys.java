@@ -25,9 +25,7 @@ enum Keys {
             "reinforcement layer",
             "reinforcement angle turned times fibre-mass-fraction fibre-volume-fraction resin-ratio thickness"
                     + " process resin catalyst hardener"),
-    CORE_LAYER(
-            "core layer",
-            "core thickness finish grooves angle bed bed-thickness process resin catalyst hardener"),
+    CORE_LAYER("core layer", "core thickness finish grooves angle bed bed-thickness process resin catalyst hardener"),
     BULKER_LAYER("bulker layer", "bulker times process resin catalyst hardener"),
     LAMINA_LAYER("lamina layer", "lamina thickness angle times"),
     STAGE("stage", "stage process resin catalyst hardener layers"),
@@ -35,9 +33,7 @@ enum Keys {
     SCHEDULE_USE("use of a schedule", "schedule times"),
     LAMINA("lamina", "E1 E2 G12 nu12 density G13 G23 alpha1 alpha2 beta1 beta2"),
     GROOVES("set of grooves", "width depth pitch faces ways"),
-    COATING(
-            "coating",
-            "gelcoat barrier flowcoat paint wet-film thickness areal-weight coats catalyst hardener"),
+    COATING("coating", "gelcoat barrier flowcoat paint wet-film thickness areal-weight coats catalyst hardener"),
     ITEM("item", "name count mass price"),
     MEASURED("set of measurements", "mass thickness"),
 
@@ -72,9 +68,7 @@ enum Keys {
             "core",
             "material kind name type open-cell density E1 E2 G12 nu12 Ez G13 G23 alpha compressive-strength"
                     + " shear-strength tensile-strength uptake-hand uptake-infusion"),
-    BULKER(
-            "bulker",
-            "material kind name areal-weight thickness density E nu alpha roll-width roll-length"),
+    BULKER("bulker", "material kind name areal-weight thickness density E nu alpha roll-width roll-length"),
     CONSUMABLE("consumable", "material kind name sold-by density areal-weight roll-width roll-length"),
     FIGURE("figure", "value source status"),
     CURE("cure", "agent amount from to"),

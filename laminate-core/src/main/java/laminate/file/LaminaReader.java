@@ -33,8 +33,7 @@ final class LaminaReader {
         var times = in.orElse("times", count(), 1);
         return () -> {
             Solid of = solid.get();
-            Layer layer =
-                    new LaminaLayer(of.lamina(), of.density(), thickness.get(), angle.get(), around.stage());
+            Layer layer = new LaminaLayer(of.lamina(), of.density(), thickness.get(), angle.get(), around.stage());
             return LayerReader.repeated(in, List.of(layer), times.get());
         };
     }
@@ -53,9 +52,16 @@ final class LaminaReader {
             Optional<Pair> g = shear.get();
             Optional<Pair> alpha = thermal.get();
             Optional<Pair> beta = moisture.get();
-            lamina = g.isPresent() ? lamina.withTransverseShear(g.get().first(), g.get().second()) : lamina;
-            lamina = alpha.isPresent() ? lamina.withExpansion(alpha.get().first(), alpha.get().second()) : lamina;
-            lamina = beta.isPresent() ? lamina.withMoistureExpansion(beta.get().first(), beta.get().second()) : lamina;
+            lamina = g.isPresent()
+                    ? lamina.withTransverseShear(g.get().first(), g.get().second())
+                    : lamina;
+            lamina = alpha.isPresent()
+                    ? lamina.withExpansion(alpha.get().first(), alpha.get().second())
+                    : lamina;
+            lamina = beta.isPresent()
+                    ? lamina.withMoistureExpansion(
+                            beta.get().first(), beta.get().second())
+                    : lamina;
             return new Solid(lamina, density.get());
         };
     }

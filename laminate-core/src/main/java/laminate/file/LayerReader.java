@@ -64,7 +64,8 @@ final class LayerReader {
                 return bare(id, around, complaints);
             }
             // A stage holds layers: too, which alone would make a group.
-            boolean staged = node instanceof Node.Mapping group && group.entries().containsKey("stage");
+            boolean staged =
+                    node instanceof Node.Mapping group && group.entries().containsKey("stage");
             return (staged ? stage : otherwise).read(node, complaints);
         };
     }
@@ -80,8 +81,7 @@ final class LayerReader {
         if (what.isEmpty() || layUp.isEmpty()) {
             return Optional.empty();
         }
-        return Reading.<Layer>made(
-                        () -> laid(what.get(), 0, false, layUp.get(), around.content(), around.stage()))
+        return Reading.<Layer>made(() -> laid(what.get(), 0, false, layUp.get(), around.content(), around.stage()))
                 .read(id, complaints)
                 .map(List::of);
     }
@@ -152,7 +152,8 @@ final class LayerReader {
         if ((long) times * layers.size() > MOST_IN_A_ZONE) {
             throw in.refusal(
                     "times",
-                    times + " times " + (layers.size() == 1 ? "one layer" : layers.size() + " layers") + " is more than " + MOST_IN_A_ZONE
+                    times + " times " + (layers.size() == 1 ? "one layer" : layers.size() + " layers")
+                            + " is more than " + MOST_IN_A_ZONE
                             + ", the most layers that a zone may have; fewer are wanted");
         }
         return joined(Collections.nCopies(times, layers));
@@ -161,7 +162,8 @@ final class LayerReader {
     private static List<Layer> joined(List<List<Layer>> groups) {
         long size = groups.stream().mapToLong(List::size).sum();
         if (size > MOST_IN_A_ZONE) {
-            throw new IllegalArgumentException(size + " layers lie here; " + MOST_IN_A_ZONE + " are the most in a zone");
+            throw new IllegalArgumentException(
+                    size + " layers lie here; " + MOST_IN_A_ZONE + " are the most in a zone");
         }
         List<Layer> all = new ArrayList<>((int) size);
         groups.forEach(all::addAll);

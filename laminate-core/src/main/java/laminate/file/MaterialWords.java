@@ -57,8 +57,8 @@ final class MaterialWords {
     private static String howToWrite(Resin resin) {
         return switch (resin.use()) {
             case LAMINATING, INFUSION -> "it is written resin: " + resin.id();
-            case GELCOAT, BARRIER, FLOWCOAT, PAINT -> "under coatings it is written {"
-                    + resin.use().word() + ": " + resin.id() + ", wet-film: 0.5 mm}";
+            case GELCOAT, BARRIER, FLOWCOAT, PAINT ->
+                "under coatings it is written {" + resin.use().word() + ": " + resin.id() + ", wet-film: 0.5 mm}";
             case BONDING_PASTE -> "with a core it is written bed: " + resin.id() + ", bed-thickness: 1 mm";
         };
     }

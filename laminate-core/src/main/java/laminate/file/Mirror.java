@@ -36,7 +36,8 @@ final class Mirror {
     }
 
     private static Layer image(Layer layer) {
-        if (!(layer instanceof ReinforcementLayer laid) || laid.reinforcement().plies().size() == 1) {
+        if (!(layer instanceof ReinforcementLayer laid)
+                || laid.reinforcement().plies().size() == 1) {
             return layer;
         }
         double swing = swing(laid.reinforcement().plies()).orElse(0);
@@ -59,7 +60,9 @@ final class Mirror {
             return OptionalDouble.empty();
         }
         double swing = remainder(2 * directed.get(0).angle(), HALF_TURN);
-        return directed.stream().allMatch(ply -> isImage(ply, swing)) ? OptionalDouble.of(swing) : OptionalDouble.empty();
+        return directed.stream().allMatch(ply -> isImage(ply, swing))
+                ? OptionalDouble.of(swing)
+                : OptionalDouble.empty();
     }
 
     private static boolean isImage(FibrePly ply, double swing) {

@@ -18,8 +18,7 @@ public record Overrides(
         Optional<Process> process, Optional<Path> workshop, Optional<Path> prices, List<Path> materials) {
 
     /** Everything as the part file states it. */
-    public static final Overrides NONE =
-            new Overrides(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+    public static final Overrides NONE = new Overrides(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
 
     /** Checks that nothing is missing. */
     public Overrides {

@@ -101,7 +101,9 @@ final class OwnMaterials {
             if (isReferredTo(node) == referredTo) {
                 Optional<Material> found = material.read(node, complaints);
                 found.ifPresent(sound -> read.put(node, sound));
-                scalar(node, "material").filter(id -> found.isEmpty()).ifPresent(id -> unreadable.add(id.text().strip()));
+                scalar(node, "material")
+                        .filter(id -> found.isEmpty())
+                        .ifPresent(id -> unreadable.add(id.text().strip()));
             }
         }
         List<Material> all = nodes.stream()
@@ -111,7 +113,9 @@ final class OwnMaterials {
     }
 
     private static boolean isReferredTo(Node node) {
-        return scalar(node, "kind").map(kind -> REFERRED_TO.contains(kind.text().strip())).orElse(false);
+        return scalar(node, "kind")
+                .map(kind -> REFERRED_TO.contains(kind.text().strip()))
+                .orElse(false);
     }
 
     private static Optional<Node.Scalar> scalar(Node node, String key) {

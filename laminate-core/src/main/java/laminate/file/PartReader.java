@@ -132,8 +132,8 @@ final class PartReader {
         return text().map(name -> {
             Path path = file.resolveSibling(name);
             if (!Files.exists(path)) {
-                throw new IllegalArgumentException("there is no file " + path
-                        + "; a path is wanted that begins where the part file lies");
+                throw new IllegalArgumentException(
+                        "there is no file " + path + "; a path is wanted that begins where the part file lies");
             }
             return path;
         });

@@ -8,7 +8,6 @@ import static laminate.file.Scalars.text;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -35,7 +34,8 @@ final class PriceReader {
     });
 
     /** A currency is known if there can be nothing in it. */
-    private static final Reading<String> CURRENCY = text().map(code -> Money.zero(code).currency());
+    private static final Reading<String> CURRENCY =
+            text().map(code -> Money.zero(code).currency());
 
     private final Stock stock;
 

@@ -83,9 +83,8 @@ interface Reading<T> {
     /** A list, or one entry alone. */
     static <T> Reading<List<T>> oneOrList(Reading<T> entry) {
         Reading<List<T>> list = listOf(entry);
-        return (node, complaints) -> node instanceof Node.Scalar
-                ? entry.read(node, complaints).map(List::of)
-                : list.read(node, complaints);
+        return (node, complaints) ->
+                node instanceof Node.Scalar ? entry.read(node, complaints).map(List::of) : list.read(node, complaints);
     }
 
     /** A mapping whose keys are the user's own words, in the order of the file. */

@@ -60,7 +60,8 @@ final class ReinforcementReader {
         return (form, figures) -> {
             if (form == Form.STITCHED) {
                 throw in.refusal(
-                        "fibre", "a stitched reinforcement is told by its plies; write plies: [{fibre: … , angle: 0, …}]");
+                        "fibre",
+                        "a stitched reinforcement is told by its plies; write plies: [{fibre: … , angle: 0, …}]");
             }
             FibrePly ply = FibrePly.of(fibre, form, 0, figures.value(Property.AREAL_WEIGHT));
             return List.of(figures.find(Property.WARP_SHARE)

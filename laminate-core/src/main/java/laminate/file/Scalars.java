@@ -112,7 +112,10 @@ final class Scalars {
     static Reading<Integer> wholeNumber(int from, int to) {
         return plain().map(text -> {
             int value = WHOLE_NUMBER.matcher(text).matches() ? Integer.parseInt(text) : 0;
-            accepted(text, value >= from && value <= to, "is outside; a whole number from " + from + " to " + to + " is accepted");
+            accepted(
+                    text,
+                    value >= from && value <= to,
+                    "is outside; a whole number from " + from + " to " + to + " is accepted");
             return value;
         });
     }

@@ -22,13 +22,18 @@ final class Schedules {
     /** Takes the schedules in, unread. */
     static Reading<Schedules> reading() {
         return Reading.shaped(
-                Node.Mapping.class, "a group of schedules by name is wanted, as in {shell: [mat-300]}", (all, complaints) -> {
+                Node.Mapping.class,
+                "a group of schedules by name is wanted, as in {shell: [mat-300]}",
+                (all, complaints) -> {
                     Schedules schedules = new Schedules();
-                    all.entries().values().forEach(entry -> Scalars.id()
-                            .read(entry.key(), complaints)
-                            .ifPresent(name -> schedules.byName.put(name, entry)));
+                    all.entries()
+                            .values()
+                            .forEach(entry -> Scalars.id()
+                                    .read(entry.key(), complaints)
+                                    .ifPresent(name -> schedules.byName.put(name, entry)));
                     return Optional.of(schedules)
-                            .filter(found -> found.byName.size() == all.entries().size());
+                            .filter(found ->
+                                    found.byName.size() == all.entries().size());
                 });
     }
 
@@ -52,10 +57,8 @@ final class Schedules {
         });
     }
 
-    private Optional<List<Layer>> read(
-            String name, Surroundings inside, LayerReader layers, Complaints complaints) {
-        Optional<List<Layer>> read =
-                layers.list(inside).read(byName.get(name).value(), complaints);
+    private Optional<List<Layer>> read(String name, Surroundings inside, LayerReader layers, Complaints complaints) {
+        Optional<List<Layer>> read = layers.list(inside).read(byName.get(name).value(), complaints);
         if (read.isEmpty()) {
             flawed.add(name);
         }

@@ -45,10 +45,11 @@ final class Words {
     static Reading<PriceBasis> measure() {
         List<PriceBasis> measures =
                 List.of(PriceBasis.M2, PriceBasis.M, PriceBasis.KG, PriceBasis.LITRE, PriceBasis.PIECE);
-        return Scalars.text().map(word -> PriceBasis.find(word)
-                .filter(measures::contains)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        Complaints.shown(word) + " is no measure of a consumable; accepted: m², m, kg, l, piece")));
+        return Scalars.text()
+                .map(word -> PriceBasis.find(word)
+                        .filter(measures::contains)
+                        .orElseThrow(() -> new IllegalArgumentException(Complaints.shown(word)
+                                + " is no measure of a consumable; accepted: m², m, kg, l, piece")));
     }
 
     static Reading<ConsumableUse.Basis> consumableBasis() {
@@ -56,7 +57,6 @@ final class Words {
     }
 
     static Reading<Micromechanics> micromechanics() {
-        return oneOf(
-                model -> model.name().toLowerCase(Locale.ROOT).replace('_', '-'), Micromechanics.values());
+        return oneOf(model -> model.name().toLowerCase(Locale.ROOT).replace('_', '-'), Micromechanics.values());
     }
 }

@@ -32,8 +32,9 @@ final class WorkReader {
             List.of(Dimension.TIME, Dimension.TIME_PER_AREA, Dimension.TIME_PER_LENGTH);
     private static final String NO_TIME = " is no time of an operation; one like 0.2 h/m² per layer, 0.1 h/m² per coat,"
             + " 0.5 h/m², 0.15 h/m or 1 h is accepted, zero or more";
-    private static final String NO_AMOUNT = " is no amount of a consumable; an area, length, mass, volume or a number of"
-            + " pieces is accepted, as in 1.15 m² or 2 piece";
+    private static final String NO_AMOUNT =
+            " is no amount of a consumable; an area, length, mass, volume or a number of"
+                    + " pieces is accepted, as in 1.15 m² or 2 piece";
     /** Litres in a cubic metre. */
     private static final double LITRES = 1000;
 
@@ -63,7 +64,8 @@ final class WorkReader {
     private Reading<UnitPrice> rate() {
         return price(currency).map(rate -> {
             if (rate.basis() != PriceBasis.HOUR) {
-                throw new IllegalArgumentException("a labour rate is by the hour, not " + rate + "; write it like 28 GBP/h");
+                throw new IllegalArgumentException(
+                        "a labour rate is by the hour, not " + rate + "; write it like 28 GBP/h");
             }
             return rate;
         });
@@ -72,13 +74,18 @@ final class WorkReader {
     private static Reading<List<Operation>> operations() {
         Reading<String> name = text().map(WorkReader::operationName);
         Reading<Time> time = text().map(WorkReader::time);
-        return Reading.shaped(Node.Mapping.class, "a group of operations with their times is wanted", (all, complaints) -> {
-            List<Operation> read = new ArrayList<>();
-            all.entries().values().forEach(entry -> name.read(entry.key(), complaints)
-                    .flatMap(named -> time.map(taken -> taken.of(named)).read(entry.value(), complaints))
-                    .ifPresent(read::add));
-            return Optional.of(read).filter(sound -> sound.size() == all.entries().size());
-        });
+        return Reading.shaped(
+                Node.Mapping.class, "a group of operations with their times is wanted", (all, complaints) -> {
+                    List<Operation> read = new ArrayList<>();
+                    all.entries()
+                            .values()
+                            .forEach(entry -> name.read(entry.key(), complaints)
+                                    .flatMap(named ->
+                                            time.map(taken -> taken.of(named)).read(entry.value(), complaints))
+                                    .ifPresent(read::add));
+                    return Optional.of(read)
+                            .filter(sound -> sound.size() == all.entries().size());
+                });
     }
 
     /** A name that is nearly a usual one would add a second operation beside it. */
@@ -101,9 +108,8 @@ final class WorkReader {
             boolean byLayer = COUNTED_BY_LAYER.contains(name);
             boolean byCoat = name.equals(Operation.GELCOAT);
             if (suffix.equals(PER_LAYER) && !byLayer || suffix.equals(PER_COAT) && !byCoat) {
-                throw new IllegalArgumentException(
-                        "the time of " + name + " is not counted " + suffix + "; a time like 0.2 h/m², 0.15 h/m or 1 h is"
-                                + " wanted");
+                throw new IllegalArgumentException("the time of " + name + " is not counted " + suffix
+                        + "; a time like 0.2 h/m², 0.15 h/m or 1 h is" + " wanted");
             }
             return new Operation(name, basis(byLayer || byCoat), Figure.stated(seconds));
         }
@@ -138,8 +144,8 @@ final class WorkReader {
     }
 
     Supplier<Consumables> consumables(Fields in) {
-        Reading<Consumables> share =
-                quantity(Dimension.FRACTION, Range.between(0, 1, "0 % to 100 %")).map(Consumables::shareOfMaterials);
+        Reading<Consumables> share = quantity(Dimension.FRACTION, Range.between(0, 1, "0 % to 100 %"))
+                .map(Consumables::shareOfMaterials);
         Reading<Consumables> list =
                 listOf(mapping(Keys.CONSUMABLE_USE, this::use)).map(Consumables::listed);
         return in.orElse("consumables", Reading.shortOrFull(share, list), Consumables.USUAL);
@@ -150,7 +156,10 @@ final class WorkReader {
         var amount = in.required("amount", text().map(WorkReader::amount));
         var per = in.required("per", Words.consumableBasis());
         return () -> new ConsumableUse(
-                material.get(), Figure.stated(amount.get().value()), amount.get().measure(), per.get());
+                material.get(),
+                Figure.stated(amount.get().value()),
+                amount.get().measure(),
+                per.get());
     }
 
     private record Amount(double value, PriceBasis measure) {}

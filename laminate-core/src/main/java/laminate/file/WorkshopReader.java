@@ -30,8 +30,8 @@ final class WorkshopReader {
     private static final Reading<Figure> SHARE = stated(Dimension.FRACTION, Range.between(0, 1, "0 % to 100 %"));
     private static final Reading<Figure> SMALL_SHARE =
             stated(Dimension.FRACTION, new Range(value -> value >= 0 && value < 0.5, "0 % to below 50 %"));
-    private static final Reading<Figure> FACTOR = stated(
-            Dimension.FRACTION, new Range(value -> value > 0 && value <= 1, "above 0 % and up to 100 %"));
+    private static final Reading<Figure> FACTOR =
+            stated(Dimension.FRACTION, new Range(value -> value > 0 && value <= 1, "above 0 % and up to 100 %"));
     private static final String SPRAY = "spray";
 
     private final Stock stock;
@@ -99,7 +99,11 @@ final class WorkshopReader {
         var family = in.optional("resin", Words.OfMaterials.FAMILY);
         var content = in.exactlyOne(Contents.OF_ANY_LAYER);
         return () -> new ContentRule(
-                process.get(), form.get(), fibre.get(), family.get(), content.get().value());
+                process.get(),
+                form.get(),
+                fibre.get(),
+                family.get(),
+                content.get().value());
     }
 
     private static Supplier<Map<Loss, Figure>> losses(Fields in) {

@@ -72,7 +72,8 @@ final class ZoneReader {
     private List<Layer> counted(List<Layer> all) {
         laid += all.size();
         if (laid > MOST_LAYERS) {
-            throw new IllegalArgumentException("the zones have more than " + MOST_LAYERS + " layers by here; fewer are wanted");
+            throw new IllegalArgumentException(
+                    "the zones have more than " + MOST_LAYERS + " layers by here; fewer are wanted");
         }
         return all;
     }

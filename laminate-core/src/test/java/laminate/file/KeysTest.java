@@ -45,7 +45,8 @@ class KeysTest {
     @MethodSource("materials")
     void materialHasAKeyForEachOfItsProperties(
             Keys keys, String others, Set<Property> required, Set<Property> optional) {
-        Set<String> expected = new HashSet<>(List.of(("material kind name " + others).strip().split(" ")));
+        Set<String> expected =
+                new HashSet<>(List.of(("material kind name " + others).strip().split(" ")));
         Stream.concat(required.stream(), optional.stream()).map(Property::key).forEach(expected::add);
         assertThat(keys.names()).containsExactlyInAnyOrderElementsOf(expected);
     }

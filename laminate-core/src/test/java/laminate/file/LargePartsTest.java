@@ -14,9 +14,14 @@ class LargePartsTest {
     private Path folder;
 
     private static String part(int zones, String layers) {
-        StringBuilder text = new StringBuilder(Bench.WITHOUT_ZONES + "schedules: {shell: [mat-300, mat-450]}\nzones:\n");
+        StringBuilder text =
+                new StringBuilder(Bench.WITHOUT_ZONES + "schedules: {shell: [mat-300, mat-450]}\nzones:\n");
         for (int i = 1; i <= zones; i++) {
-            text.append("  - {name: zone ").append(i).append(", area: 1 m², layers: [").append(layers).append("]}\n");
+            text.append("  - {name: zone ")
+                    .append(i)
+                    .append(", area: 1 m², layers: [")
+                    .append(layers)
+                    .append("]}\n");
         }
         return text.toString();
     }
@@ -41,12 +46,16 @@ class LargePartsTest {
     @Test
     void layersOfAllZonesTogetherAreBounded() {
         List<String> complaints = new Bench(folder).complaints(part(600, "{times: 1000, layers: [{schedule: shell}]}"));
-        assertThat(complaints).first().asString().startsWith("part.yaml:506:5: zones, entry 501: the zones have more than");
+        assertThat(complaints)
+                .first()
+                .asString()
+                .startsWith("part.yaml:506:5: zones, entry 501: the zones have more than");
     }
 
     @Test
     void zoneMayHaveTwoThousandLayersAndNoMore() {
-        assertThat(new Bench(folder).read(part(1, "{times: 1000, layers: [{schedule: shell}]}"))
+        assertThat(new Bench(folder)
+                        .read(part(1, "{times: 1000, layers: [{schedule: shell}]}"))
                         .part()
                         .zones()
                         .get(0)

@@ -119,11 +119,13 @@ class MaterialFileTest {
                   - {fibre: e-glass, angle: 45, areal-weight: 300 g/m²}
                   - {fibre: carbon-standard, form: woven cloth, angle: -45, areal-weight: 300 g/m², warp-share: 70 %}
                 """);
-        assertThat(combination.plies()).extracting(FibrePly::form)
+        assertThat(combination.plies())
+                .extracting(FibrePly::form)
                 .containsExactly(Form.MAT, Form.STITCHED, Form.WOVEN_CLOTH);
         assertThat(combination.plies()).extracting(FibrePly::angle).containsExactly(0.0, 45.0, -45.0);
         assertThat(combination.plies()).extracting(FibrePly::warpShare).containsExactly(0.5, 1.0, 0.7);
-        assertThat(combination.plies().stream().mapToDouble(FibrePly::arealMass).sum()).isCloseTo(0.85, within(1e-15));
+        assertThat(combination.plies().stream().mapToDouble(FibrePly::arealMass).sum())
+                .isCloseTo(0.85, within(1e-15));
     }
 
     @Test
@@ -145,7 +147,8 @@ class MaterialFileTest {
         assertThat(core.openCell()).isTrue();
         assertThat(core.type()).isEqualTo(Core.Type.HONEYCOMB);
         assertThat(core.figures().find(Property.UPTAKE_INFUSION)).isEmpty();
-        assertThat(((Consumable) Bench.STOCK.find("acetone").orElseThrow()).soldBy()).isEqualTo(PriceBasis.LITRE);
+        assertThat(((Consumable) Bench.STOCK.find("acetone").orElseThrow()).soldBy())
+                .isEqualTo(PriceBasis.LITRE);
     }
 
     @Test
@@ -169,7 +172,9 @@ class MaterialFileTest {
 
     @Test
     void stockOfSomeoneElseIsOnlyReadFrom() {
-        assertThat(MaterialFile.read("own", "materials: [{material: rags, kind: consumable, name: Rags, sold-by: kg}]\n",
+        assertThat(MaterialFile.read(
+                        "own",
+                        "materials: [{material: rags, kind: consumable, name: Rags, sold-by: kg}]\n",
                         Materials.of(List.of())))
                 .extracting(Material::name)
                 .containsExactly("Rags");

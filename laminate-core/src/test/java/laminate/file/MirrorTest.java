@@ -20,7 +20,8 @@ class MirrorTest {
 
     private Job mirrored(String layers) {
         return new Bench(folder)
-                .read(Bench.WITHOUT_ZONES + "zones: [{name: panel, area: 1 m², mirror: true, layers: [" + layers + "]}]\n");
+                .read(Bench.WITHOUT_ZONES + "zones: [{name: panel, area: 1 m², mirror: true, layers: [" + layers
+                        + "]}]\n");
     }
 
     private static Laminate laminate(Job job) {

@@ -113,12 +113,14 @@ class PartFileTest {
         assertThat(core.finish()).isEqualTo(CoreFinish.of(CoreFinish.Kind.GROOVED));
         assertThat(core.bed().orElseThrow().paste().id()).isEqualTo("bonding-paste");
         assertThat(core.bed().orElseThrow().thickness()).isEqualTo(0.001);
-        Job own = bench().layers("{core: pvc-80, thickness: 20 mm, angle: 90,"
-                + " grooves: {width: 3 mm, depth: 4 mm, pitch: 30 mm, faces: 1, ways: 2}}, {core: pet-100, thickness: 5 mm}");
+        Job own = bench().layers(
+                        "{core: pvc-80, thickness: 20 mm, angle: 90,"
+                                + " grooves: {width: 3 mm, depth: 4 mm, pitch: 30 mm, faces: 1, ways: 2}}, {core: pet-100, thickness: 5 mm}");
         CoreLayer grooved = (CoreLayer) own.part().zones().get(0).layers().get(0);
         assertThat(grooved.finish().grooves().orElseThrow().ways()).isEqualTo(2);
         assertThat(grooved.angle()).isEqualTo(90);
-        assertThat(((CoreLayer) own.part().zones().get(0).layers().get(1)).finish()).isEqualTo(CoreFinish.PLAIN);
+        assertThat(((CoreLayer) own.part().zones().get(0).layers().get(1)).finish())
+                .isEqualTo(CoreFinish.PLAIN);
     }
 
     @Test
@@ -136,8 +138,16 @@ class PartFileTest {
                 """);
         assertThat(materials(twice.part().zones().get(0)))
                 .containsExactly(
-                        "mat-300", "mat-300", "cloth-280", "mat-300", "mat-300", "cloth-280", "bulking-mat-3",
-                        "bulking-mat-3", "mat-300", "mat-300");
+                        "mat-300",
+                        "mat-300",
+                        "cloth-280",
+                        "mat-300",
+                        "mat-300",
+                        "cloth-280",
+                        "bulking-mat-3",
+                        "bulking-mat-3",
+                        "mat-300",
+                        "mat-300");
     }
 
     @Test
@@ -379,7 +389,9 @@ class PartFileTest {
         Bench bench = bench();
         bench.put("shop.yaml", "temperature: 18\nlabour: {rate: 28 EUR/h}\n");
         bench.put("money.yaml", "currency: GBP\nprices: [{material: mat-30, price: 3 GBP/kg}]\n");
-        bench.put("own.yaml", "materials: [{material: my-mat, kind: reinforcement, name: Mine, form: mat, fibre: eglass}]\n");
+        bench.put(
+                "own.yaml",
+                "materials: [{material: my-mat, kind: reinforcement, name: Mine, form: mat, fibre: eglass}]\n");
         assertThat(bench.complaints(Bench.WITHOUT_ZONES + """
                 workshop: shop.yaml
                 prices: money.yaml
@@ -442,7 +454,8 @@ class PartFileTest {
         Overrides overrides = new Overrides(
                 Optional.empty(), Optional.of(folder.resolve("w")), Optional.of(folder.resolve("p")), List.of(folder));
         assertThat(bench().complaints(() -> bench().read(
-                        Bench.WITHOUT_ZONES + "zones: [{name: lid, area: 1 m², layers: [mat-300]}]\n", overrides)))
+                                Bench.WITHOUT_ZONES + "zones: [{name: lid, area: 1 m², layers: [mat-300]}]\n",
+                                overrides)))
                 .hasSize(3)
                 .contains("p: there is no such file; the name of a price file is wanted");
     }

@@ -31,7 +31,8 @@ class PriceFileTest {
                 """, new Bench.Watched());
         assertThat(list.currency()).isEqualTo("GBP");
         assertThat(list.date()).contains(LocalDate.of(2026, 1, 15));
-        assertThat(list.prices()).extracting(price -> price.price().toString())
+        assertThat(list.prices())
+                .extracting(price -> price.price().toString())
                 .containsExactly("3.10 GBP/kg", "120 GBP/roll", "0.15 GBP/piece");
         assertThat(list.find("mat-450").orElseThrow().roll())
                 .contains(new Price.Roll(1.27, OptionalDouble.empty(), OptionalDouble.of(35)));

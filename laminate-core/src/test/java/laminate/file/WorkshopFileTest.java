@@ -46,8 +46,10 @@ class WorkshopFileTest {
                 """).workshop();
         assertThat(workshop.temperature()).hasValue(291.15);
         assertThat(workshop.loss(Process.HAND_LAY_UP, Loss.RESIN).value()).isEqualTo(0.08);
-        assertThat(workshop.loss(Process.HAND_LAY_UP, Loss.REINFORCEMENT).value()).isEqualTo(0.12);
-        assertThat(workshop.loss(Process.HAND_LAY_UP, Loss.CORE)).isEqualTo(Workshop.USUAL.loss(Process.HAND_LAY_UP, Loss.CORE));
+        assertThat(workshop.loss(Process.HAND_LAY_UP, Loss.REINFORCEMENT).value())
+                .isEqualTo(0.12);
+        assertThat(workshop.loss(Process.HAND_LAY_UP, Loss.CORE))
+                .isEqualTo(Workshop.USUAL.loss(Process.HAND_LAY_UP, Loss.CORE));
         assertThat(workshop.loss(Process.INFUSION, Loss.BAG).value()).isEqualTo(0.15);
         assertThat(workshop.loss(Process.INFUSION, Loss.LINES).value()).isEqualTo(0.26);
         assertThat(workshop.voids(Process.INFUSION).value()).isEqualTo(0.02);
@@ -142,12 +144,13 @@ class WorkshopFileTest {
                   - {material: acetone, amount: 150 ml, per: kg resin}
                   - {material: gloves, amount: 2 pieces, per: moulding}
                 """).workshop().consumables().uses(Process.INFUSION);
-        assertThat(uses).extracting(ConsumableUse::measure).containsExactly(PriceBasis.M2, PriceBasis.LITRE, PriceBasis.PIECE);
+        assertThat(uses)
+                .extracting(ConsumableUse::measure)
+                .containsExactly(PriceBasis.M2, PriceBasis.LITRE, PriceBasis.PIECE);
         assertThat(uses).extracting(use -> use.amount().value()).containsExactly(1.15, 0.15, 2.0);
         assertThat(uses)
                 .extracting(ConsumableUse::basis)
-                .containsExactly(
-                        ConsumableUse.Basis.AREA, ConsumableUse.Basis.RESIN, ConsumableUse.Basis.MOULDING);
+                .containsExactly(ConsumableUse.Basis.AREA, ConsumableUse.Basis.RESIN, ConsumableUse.Basis.MOULDING);
         assertThat(read("consumables: 7 %\n").workshop().consumables().share()).hasValue(0.07);
     }
 
