@@ -24,13 +24,12 @@ final class Colours implements Style {
 
     @Override
     public String apply(Mark mark, String line) {
-        String tag =
-                switch (mark) {
-                    case HEADING -> "bold";
-                    case COLUMNS -> "faint";
-                    case TOTAL -> "bold";
-                    case CAUTION -> "yellow";
-                };
+        String tag = switch (mark) {
+            case HEADING -> "bold";
+            case COLUMNS -> "faint";
+            case TOTAL -> "bold";
+            case CAUTION -> "yellow";
+        };
         return Ansi.Style.on(Ansi.Style.parse(tag)) + line + Ansi.Style.reset.on();
     }
 }

@@ -88,7 +88,10 @@ final class EstimateCommand implements Callable<Integer> {
             description = "Table of the CSV: layers (the default), resins, materials, cuts or cost.")
     private Optional<EstimateCsv.Which> table;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "Write to a file, whole or not at all.")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Write to a file, whole or not at all.")
     private Path output;
 
     /** Made by the command line. */
@@ -99,16 +102,19 @@ final class EstimateCommand implements Callable<Integer> {
         checkUsage();
         EstimatePrinter printer = printer();
         List<PartEstimate> estimates = estimates();
-        Output.write(
-                Optional.ofNullable(output), spec.commandLine().getOut(), out -> printer.print(estimates, out));
+        Output.write(Optional.ofNullable(output), spec.commandLine().getOut(), out -> printer.print(estimates, out));
         return ExitCode.DONE;
     }
 
     private void checkUsage() {
         refuse(table.isPresent() && format != Format.CSV, "--table goes with --format csv");
         refuse(width.isPresent() && format != Format.TEXT, "--width goes with --format text");
-        refuse(matrices && format != Format.TEXT && format != Format.MARKDOWN, "--matrices goes with --format text or markdown");
-        refuse(units.isPresent() && format == Format.JSON, "--units does not go with --format json, which is always in SI");
+        refuse(
+                matrices && format != Format.TEXT && format != Format.MARKDOWN,
+                "--matrices goes with --format text or markdown");
+        refuse(
+                units.isPresent() && format == Format.JSON,
+                "--units does not go with --format json, which is always in SI");
         refuse(
                 width.orElse(WIDTH) < ReportText.NARROWEST,
                 "--width must be " + ReportText.NARROWEST + " or more, not " + width.orElse(WIDTH));
@@ -142,7 +148,10 @@ final class EstimateCommand implements Callable<Integer> {
             try {
                 estimates.add(PartFile.read(file, library, overrides).estimate());
             } catch (InputException e) {
-                e.getMessage().lines().filter(line -> !complaints.contains(line)).forEach(complaints::add);
+                e.getMessage()
+                        .lines()
+                        .filter(line -> !complaints.contains(line))
+                        .forEach(complaints::add);
             } catch (IllegalArgumentException e) {
                 complaints.add(file + ": " + e.getMessage());
             }
@@ -156,8 +165,9 @@ final class EstimateCommand implements Callable<Integer> {
     private EstimatePrinter printer() {
         UnitSystem system = units.orElse(UnitSystem.SI);
         return switch (format) {
-            case TEXT -> new EstimateText(
-                    new EstimateReport(system, matrices), width.orElse(WIDTH), Colours.of(spec, output != null));
+            case TEXT ->
+                new EstimateText(
+                        new EstimateReport(system, matrices), width.orElse(WIDTH), Colours.of(spec, output != null));
             case JSON -> new EstimateJson();
             case CSV -> new EstimateCsv(table.orElse(EstimateCsv.Which.LAYERS), system);
             case MARKDOWN -> new EstimateMarkdown(new EstimateReport(system, matrices));

@@ -97,9 +97,10 @@ public final class Main implements Runnable {
             case EstimateCommand.NAME -> program.addSubcommand(new EstimateCommand());
             case MaterialsCommand.NAME -> program.addSubcommand(new MaterialsCommand());
             case NewCommand.NAME -> program.addSubcommand(new NewCommand());
-            default -> program.addSubcommand(new EstimateCommand())
-                    .addSubcommand(new MaterialsCommand())
-                    .addSubcommand(new NewCommand());
+            default ->
+                program.addSubcommand(new EstimateCommand())
+                        .addSubcommand(new MaterialsCommand())
+                        .addSubcommand(new NewCommand());
         }
     }
 

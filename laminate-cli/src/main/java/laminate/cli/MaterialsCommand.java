@@ -50,7 +50,10 @@ final class MaterialsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "ID", arity = "0..*", description = "Materials to show with every figure; without, a list.")
+    @Parameters(
+            paramLabel = "ID",
+            arity = "0..*",
+            description = "Materials to show with every figure; without, a list.")
     private List<String> ids = List.of();
 
     @Option(
@@ -68,19 +71,31 @@ final class MaterialsCommand implements Callable<Integer> {
                     + " unidirectional.")
     private Optional<Form> form = Optional.empty();
 
-    @Option(names = "--fibre", paramLabel = "FIBRE", description = "List reinforcements that hold a fibre only, by its id.")
+    @Option(
+            names = "--fibre",
+            paramLabel = "FIBRE",
+            description = "List reinforcements that hold a fibre only, by its id.")
     private Optional<String> fibre = Optional.empty();
 
-    @Option(names = "--find", paramLabel = "WORD", description = "List those with the word in id or name; may be repeated.")
+    @Option(
+            names = "--find",
+            paramLabel = "WORD",
+            description = "List those with the word in id or name; may be repeated.")
     private List<String> words = List.of();
 
-    @Option(names = "--materials", paramLabel = "FILE", description = "Material file laid over the library; may be repeated.")
+    @Option(
+            names = "--materials",
+            paramLabel = "FILE",
+            description = "Material file laid over the library; may be repeated.")
     private List<Path> files = List.of();
 
     @Option(names = "--format", paramLabel = "FORMAT", description = "text (the default), json, csv or markdown.")
     private Format format = Format.TEXT;
 
-    @Option(names = {"-o", "--output"}, paramLabel = "FILE", description = "Write to a file, whole or not at all.")
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Write to a file, whole or not at all.")
     private Path output;
 
     /** Made by the command line. */
@@ -133,7 +148,8 @@ final class MaterialsCommand implements Callable<Integer> {
             left.remove(next.get());
             next = Nearest.of(id, left);
         }
-        String hint = near.isEmpty() ? "'laminate materials' lists what there is" : "near it are " + String.join(", ", near);
+        String hint =
+                near.isEmpty() ? "'laminate materials' lists what there is" : "near it are " + String.join(", ", near);
         return "laminate: '" + id + "' is not a known material; " + hint;
     }
 
@@ -159,13 +175,12 @@ final class MaterialsCommand implements Callable<Integer> {
 
     private static boolean holds(Material material, String fibre) {
         return material instanceof Reinforcement reinforcement
-                && reinforcement.plies().stream().anyMatch(ply -> ply.fibre().id().equals(fibre));
+                && reinforcement.plies().stream()
+                        .anyMatch(ply -> ply.fibre().id().equals(fibre));
     }
 
     private static boolean mentions(Material material, String word) {
-        return (material.id() + " " + material.name())
-                .toLowerCase(Locale.ROOT)
-                .contains(word.toLowerCase(Locale.ROOT));
+        return (material.id() + " " + material.name()).toLowerCase(Locale.ROOT).contains(word.toLowerCase(Locale.ROOT));
     }
 
     private void print(List<Material> materials, Appendable out) throws IOException {

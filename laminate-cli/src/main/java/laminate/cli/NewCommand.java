@@ -39,7 +39,8 @@ final class NewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (file != null && !force && Files.exists(file)) {
-            throw new UnusableInputException(file + ": is there already; give another name, or --force to overwrite it");
+            throw new UnusableInputException(
+                    file + ": is there already; give another name, or --force to overwrite it");
         }
         String starter = starter();
         Output.write(Optional.ofNullable(file), spec.commandLine().getOut(), out -> out.append(starter));

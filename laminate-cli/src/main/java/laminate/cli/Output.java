@@ -82,8 +82,7 @@ final class Output {
         if (Files.isDirectory(file)) {
             throw new FileSystemException(file.toString(), null, "it is a folder");
         }
-        try (BufferedWriter writer =
-                Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.WRITE)) {
+        try (BufferedWriter writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.WRITE)) {
             print.to(writer);
         }
     }

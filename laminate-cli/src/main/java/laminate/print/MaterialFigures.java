@@ -26,7 +26,8 @@ final class MaterialFigures {
 
         /** The value in the unit of {@link #unit()}, with the digits that it was written with. */
         String number() {
-            return JsonNumbers.format(unit().map(unit -> unit.fromSi(figure.value())).orElse(figure.value()));
+            return JsonNumbers.format(
+                    unit().map(unit -> unit.fromSi(figure.value())).orElse(figure.value()));
         }
 
         /** The unit that the trade uses for a value of that size. */
@@ -65,8 +66,9 @@ final class MaterialFigures {
     }
 
     private static void add(List<Named> named, String prefix, Figures figures) {
-        figures.asMap().forEach((property, figure) ->
-                named.add(new Named(prefix + property.key(), property.dimension(), figure)));
+        figures.asMap()
+                .forEach((property, figure) ->
+                        named.add(new Named(prefix + property.key(), property.dimension(), figure)));
     }
 
     private static void addCure(List<Named> named, Resin.Cure cure) {

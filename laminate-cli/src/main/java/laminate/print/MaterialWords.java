@@ -46,7 +46,10 @@ final class MaterialWords {
         } else {
             words.put(
                     "plies",
-                    plies.stream().map(MaterialWords::ply).reduce((one, other) -> one + "; " + other).orElseThrow());
+                    plies.stream()
+                            .map(MaterialWords::ply)
+                            .reduce((one, other) -> one + "; " + other)
+                            .orElseThrow());
         }
     }
 

@@ -32,7 +32,13 @@ public final class MaterialsCsv {
     private static void print(Material material, CsvWriter csv) {
         List<MaterialFigures.Named> figures = MaterialFigures.of(material);
         if (figures.isEmpty()) {
-            start(material, csv).nothing().nothing().nothing().nothing().nothing().end();
+            start(material, csv)
+                    .nothing()
+                    .nothing()
+                    .nothing()
+                    .nothing()
+                    .nothing()
+                    .end();
         }
         for (MaterialFigures.Named named : figures) {
             start(material, csv)

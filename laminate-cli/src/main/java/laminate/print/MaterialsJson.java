@@ -35,7 +35,9 @@ public final class MaterialsJson {
         MaterialWords.of(material).forEach(json::field);
         json.key("figures").array();
         for (MaterialFigures.Named named : MaterialFigures.of(material)) {
-            json.object().field("figure", named.name()).field("value", named.figure().value());
+            json.object()
+                    .field("figure", named.name())
+                    .field("value", named.figure().value());
             named.dimension().map(Dimension::siSymbol).ifPresent(unit -> json.field("unit", unit));
             json.field("source", named.figure().source())
                     .field("status", named.figure().status().word())

@@ -21,10 +21,13 @@ final class Comparisons {
             String name = zone.zone().name();
             measured.mass()
                     .ifPresent(mass -> comparisons.add(new Comparison(
-                            "mass of " + name, zone.massPerArea().times(zone.zone().area()), mass, true)));
+                            "mass of " + name,
+                            zone.massPerArea().times(zone.zone().area()),
+                            mass,
+                            true)));
             measured.meanThickness()
-                    .ifPresent(thickness -> comparisons.add(new Comparison(
-                            "thickness of " + name, zone.thicknessWithCoatings(), thickness, false)));
+                    .ifPresent(thickness -> comparisons.add(
+                            new Comparison("thickness of " + name, zone.thicknessWithCoatings(), thickness, false)));
         }
         return comparisons;
     }

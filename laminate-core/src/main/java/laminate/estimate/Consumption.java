@@ -27,8 +27,11 @@ final class Consumption {
         if (own.isPresent()) {
             consumption.add(own.get(), work.partArea(), resin -> true);
         } else {
-            work.areaByProcess().forEach((process, area) ->
-                    consumption.add(consumables.uses(process), area, resin -> resin.use().process() == process));
+            work.areaByProcess()
+                    .forEach((process, area) -> consumption.add(
+                            consumables.uses(process),
+                            area,
+                            resin -> resin.use().process() == process));
         }
         return consumption.byId.values().stream()
                 .map(MaterialQuantity::inWholePieces)
@@ -36,18 +39,15 @@ final class Consumption {
     }
 
     private void add(List<ConsumableUse> uses, double area, Predicate<ResinQuantity> counts) {
-        double mixed = resins.stream()
-                .filter(counts)
-                .mapToDouble(ResinQuantity::mixed)
-                .sum();
+        double mixed =
+                resins.stream().filter(counts).mapToDouble(ResinQuantity::mixed).sum();
         for (ConsumableUse use : uses) {
-            double times =
-                    switch (use.basis()) {
-                        case AREA -> area;
-                        case RESIN -> mixed;
-                        case EDGE -> work.edge();
-                        case MOULDING -> work.mouldings();
-                    };
+            double times = switch (use.basis()) {
+                case AREA -> area;
+                case RESIN -> mixed;
+                case EDGE -> work.edge();
+                case MOULDING -> work.mouldings();
+            };
             double amount = use.amount().value() * times;
             if (amount > 0) {
                 byId.merge(use.material(), quantity(use, amount), MaterialQuantity::plus);

@@ -49,8 +49,8 @@ final class Costing {
         Price price = found.get();
         OptionalDouble amount = price.amountOf(quantity);
         if (amount.isEmpty()) {
-            miss(quantity.material() + " (its price is by " + price.price().basis().symbol()
-                    + ", which it is not measured by)");
+            miss(quantity.material() + " (its price is by "
+                    + price.price().basis().symbol() + ", which it is not measured by)");
             return;
         }
         String words = Significant.format(amount.getAsDouble(), 3) + " "
@@ -102,7 +102,8 @@ final class Costing {
         lines.add(new Cost.Line(
                 Category.LABOUR,
                 "labour",
-                Significant.format(hours, 3) + " " + PriceBasis.HOUR.symbol() + " at " + labour.rate().get(),
+                Significant.format(hours, 3) + " " + PriceBasis.HOUR.symbol() + " at "
+                        + labour.rate().get(),
                 labour.rate().get().cost(hours)));
     }
 

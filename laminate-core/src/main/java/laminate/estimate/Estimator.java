@@ -57,10 +57,18 @@ public final class Estimator {
         List<MaterialQuantity> consumables = Consumption.of(workshop.consumables(), work, quantities.resins());
         List<OperationTime> operations = work.times(workshop.labour().operations());
         double seconds = operations.stream().mapToDouble(OperationTime::time).sum();
-        Optional<Cost> cost = prices.map(
-                list -> Costing.of(part, workshop, list, quantities.materials(), consumables, seconds));
+        Optional<Cost> cost =
+                prices.map(list -> Costing.of(part, workshop, list, quantities.materials(), consumables, seconds));
         PartEstimate estimate = new PartEstimate(
-                part, zones, mass(part, zones, quantities), quantities, consumables, operations, cost, List.of(), List.of());
+                part,
+                zones,
+                mass(part, zones, quantities),
+                quantities,
+                consumables,
+                operations,
+                cost,
+                List.of(),
+                List.of());
         return withRemarks(estimate);
     }
 

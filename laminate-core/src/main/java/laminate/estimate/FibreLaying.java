@@ -36,8 +36,9 @@ final class FibreLaying {
         // A stated content replaces that of a standard, which may have none for this fibre or form.
         this.contents = layer.content().isPresent() ? ContentSet.TRADE : contents;
         this.workshop = workshop;
-        this.voids =
-                contents.isStandard() ? 0 : workshop.voids(layer.layUp().process()).value();
+        this.voids = contents.isStandard()
+                ? 0
+                : workshop.voids(layer.layUp().process()).value();
     }
 
     static LaidLayer lay(ReinforcementLayer layer, ContentSet contents, Workshop workshop) {
@@ -100,10 +101,9 @@ final class FibreLaying {
 
     private List<WettedPly> sharedOut(FibreContent content, List<WettedPly> usual) {
         double fibreVolume = usual.stream().mapToDouble(WettedPly::fibreVolume).sum();
-        double total =
-                content.resinVolume(layer.reinforcement().arealMass(), fibreVolume, resin.densityCured(), voids);
-        double factor =
-                total / usual.stream().mapToDouble(ply -> ply.resinVolume().planned()).sum();
+        double total = content.resinVolume(layer.reinforcement().arealMass(), fibreVolume, resin.densityCured(), voids);
+        double factor = total
+                / usual.stream().mapToDouble(ply -> ply.resinVolume().planned()).sum();
         return usual.stream()
                 .map(ply -> new WettedPly(ply.fibre(), ply.resinVolume().times(factor)))
                 .toList();

@@ -22,8 +22,8 @@ final class HybridCloth {
     private HybridCloth() {}
 
     static List<Ply> joined(Reinforcement reinforcement, List<Ply> plies) {
-        boolean woven = reinforcement.plies().stream()
-                .allMatch(ply -> ply.form().architecture() == Form.Architecture.WOVEN);
+        boolean woven =
+                reinforcement.plies().stream().allMatch(ply -> ply.form().architecture() == Form.Architecture.WOVEN);
         double angle = plies.get(0).angleDegrees();
         boolean oneWay = plies.stream().allMatch(ply -> ply.angleDegrees() == angle);
         if (!woven || !oneWay || plies.size() == 1) {
@@ -48,8 +48,8 @@ final class HybridCloth {
         symmetric.addAll(mirrored);
         Laminate laminate = Laminate.of(symmetric);
         Matrix3 mean = laminate.membrane().times(1 / laminate.thickness());
-        Lamina lamina = Lamina.from(new ReducedStiffness(
-                mean.get(0, 0), mean.get(0, 1), mean.get(1, 1), 0, 0, mean.get(2, 2)));
+        Lamina lamina =
+                Lamina.from(new ReducedStiffness(mean.get(0, 0), mean.get(0, 1), mean.get(1, 1), 0, 0, mean.get(2, 2)));
         Lamina joint = laminate.thermalExpansion()
                 .map(Deformation::strain)
                 .map(alpha -> lamina.withExpansion(alpha.x(), alpha.y()))

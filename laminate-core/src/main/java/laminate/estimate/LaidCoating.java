@@ -35,9 +35,7 @@ public record LaidCoating(Coating coating, double applied, Range massPerArea) {
                 };
         double inPart = applied * (1 - evaporated);
         return new LaidCoating(
-                coating,
-                applied,
-                new Range(inPart, inPart * (1 - FILM_SCATTER), inPart * (1 + FILM_SCATTER)));
+                coating, applied, new Range(inPart, inPart * (1 - FILM_SCATTER), inPart * (1 + FILM_SCATTER)));
     }
 
     /**

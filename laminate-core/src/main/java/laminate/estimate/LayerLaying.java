@@ -51,7 +51,9 @@ final class LayerLaying {
                 thickness,
                 layer.core().density() * layer.thickness(),
                 uptake(layer),
-                layer.bed().map(bed -> bed.thickness() * bed.paste().densityCured()).orElse(0.0),
+                layer.bed()
+                        .map(bed -> bed.thickness() * bed.paste().densityCured())
+                        .orElse(0.0),
                 plies);
     }
 
@@ -59,19 +61,20 @@ final class LayerLaying {
     private static double uptake(CoreLayer layer) {
         int wetFaces = layer.bed().isPresent() ? 1 : 2;
         return wetFaces * CoreFinish.faceUptake(layer.core(), layer.layUp().process())
-                + layer.finish().openingUptake(layer.thickness(), layer.layUp().resin().densityCured());
+                + layer.finish()
+                        .openingUptake(layer.thickness(), layer.layUp().resin().densityCured());
     }
 
     private static LaidLayer layBulker(BulkerLayer layer) {
         double thickness = layer.bulker().thickness();
         List<Ply> plies = List.of(new Ply(isotropic(layer.bulker().figures()), thickness, 0));
-        return unreinforced(layer, thickness, layer.bulker().arealMass(), layer.bulker().resinUptake(), 0, plies);
+        return unreinforced(
+                layer, thickness, layer.bulker().arealMass(), layer.bulker().resinUptake(), 0, plies);
     }
 
     private static LaidLayer unreinforced(
             Layer layer, double thickness, double core, double resin, double bed, List<Ply> plies) {
-        return new LaidLayer(
-                layer, Range.exactly(thickness), 0, 0, core, Range.exactly(resin), bed, 0, 0, plies);
+        return new LaidLayer(layer, Range.exactly(thickness), 0, 0, core, Range.exactly(resin), bed, 0, 0, plies);
     }
 
     private static LaidLayer layLamina(LaminaLayer layer) {

@@ -49,7 +49,8 @@ final class MaterialLedger {
     }
 
     private void add(LaidLayer laid, Material material, double thickness, Loss cause, double area, double margin) {
-        double waste = workshop.loss(laid.layer().laying().orElseThrow().process(), cause).value();
+        double waste = workshop.loss(laid.layer().laying().orElseThrow().process(), cause)
+                .value();
         double perArea = laid.fibreMass() + laid.coreMass();
         double bought = (area + margin) * (1 + waste);
         sheets.merge(

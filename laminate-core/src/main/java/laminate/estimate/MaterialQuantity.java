@@ -60,8 +60,7 @@ public record MaterialQuantity(
 
     /** Pieces are bought whole; the little that sums leave over a whole number does not ask for one more. */
     MaterialQuantity inWholePieces() {
-        OptionalDouble whole =
-                pieces.isPresent() ? OptionalDouble.of(Math.ceil(pieces.getAsDouble() - 1e-9)) : pieces;
+        OptionalDouble whole = pieces.isPresent() ? OptionalDouble.of(Math.ceil(pieces.getAsDouble() - 1e-9)) : pieces;
         return new MaterialQuantity(material, kind, inPart, mass, area, length, rollWidth, volume, whole);
     }
 

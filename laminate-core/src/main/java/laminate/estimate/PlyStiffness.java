@@ -35,8 +35,7 @@ final class PlyStiffness {
     /** Constants as measured; they hold the voids and the crimp of the plate they were measured on. */
     static Lamina asMeasured(Figures ply) {
         double g12 = ply.value(Property.G12);
-        Lamina lamina = Lamina.of(
-                ply.value(Property.E1), ply.value(Property.E2), g12, ply.value(Property.NU12));
+        Lamina lamina = Lamina.of(ply.value(Property.E1), ply.value(Property.E2), g12, ply.value(Property.NU12));
         OptionalDouble g13 = ply.valueOf(Property.G13);
         OptionalDouble g23 = ply.valueOf(Property.G23);
         if (g13.isPresent() || g23.isPresent()) {

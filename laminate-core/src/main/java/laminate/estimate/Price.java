@@ -75,8 +75,7 @@ public record Price(String material, UnitPrice price, Optional<Roll> roll) {
 
     private static OptionalDouble rolls(Roll sold, MaterialQuantity quantity) {
         if (sold.mass().isPresent() && quantity.mass().isPresent()) {
-            return OptionalDouble.of(
-                    quantity.mass().getAsDouble() / sold.mass().getAsDouble());
+            return OptionalDouble.of(quantity.mass().getAsDouble() / sold.mass().getAsDouble());
         }
         if (sold.length().isPresent() && quantity.area().isPresent()) {
             return OptionalDouble.of(quantity.area().getAsDouble()

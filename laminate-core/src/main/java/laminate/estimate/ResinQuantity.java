@@ -18,8 +18,7 @@ public record ResinQuantity(ResinUse use, double inPart, double lost, double eva
 
     /** What is mixed for the same use elsewhere in the part joins this. */
     ResinQuantity plus(ResinQuantity other) {
-        return new ResinQuantity(
-                use, inPart + other.inPart, lost + other.lost, evaporated + other.evaporated);
+        return new ResinQuantity(use, inPart + other.inPart, lost + other.lost, evaporated + other.evaporated);
     }
 
     /**

@@ -111,7 +111,8 @@ final class ScheduleCautions {
                 && laid.reinforcement().binder().equals(Optional.of(Reinforcement.Binder.EMULSION))) {
             add(
                     laid.material() + " is bound by emulsion, which needs styrene to dissolve; with "
-                            + laid.layUp().resin().id() + " it stays stiff and dry. Take a powder-bound or stitched one.",
+                            + laid.layUp().resin().id()
+                            + " it stays stiff and dry. Take a powder-bound or stitched one.",
                     "trade technical page, supplier not named",
                     Status.PRINTED);
         }
@@ -146,7 +147,8 @@ final class ScheduleCautions {
                         .flatMap(layer -> layer.laying().stream())
                         .map(layUp -> layUp.resin()),
                 core.bed().stream().map(bed -> bed.paste()));
-        if (core.core().type() == Core.Type.PS && resins.anyMatch(resin -> resin.family().isStyrenic())) {
+        if (core.core().type() == Core.Type.PS
+                && resins.anyMatch(resin -> resin.family().isStyrenic())) {
             add(
                     "styrene dissolves polystyrene foam; " + core.material()
                             + " wants epoxy, or a full epoxy barrier first.",
@@ -173,9 +175,7 @@ final class ScheduleCautions {
     }
 
     private static boolean isWet(Layer layer) {
-        return layer.laying()
-                .map(layUp -> layUp.process() != Process.INFUSION)
-                .orElse(false);
+        return layer.laying().map(layUp -> layUp.process() != Process.INFUSION).orElse(false);
     }
 
     private static boolean beginsWithRoving(Layer layer) {

@@ -117,7 +117,8 @@ final class StageCautions {
                 .map(layer -> layer.layer().laying().orElseThrow().resin())
                 .filter(resin -> thickness > resin.stageThickness().orElse(Double.MAX_VALUE) * (1 + 1e-9))
                 .min((one, other) -> Double.compare(
-                        one.stageThickness().orElseThrow(), other.stageThickness().orElseThrow()))
+                        one.stageThickness().orElseThrow(),
+                        other.stageThickness().orElseThrow()))
                 .ifPresent(resin -> addTooThick(resin, stage.get(0).layer().stage(), thickness));
     }
 

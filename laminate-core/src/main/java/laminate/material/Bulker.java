@@ -14,12 +14,7 @@ public record Bulker(String id, String name, Figures figures) implements Materia
 
     /** Properties that every bulker has. */
     public static final Set<Property> REQUIRED = Property.setOf(
-            Property.AREAL_WEIGHT,
-            Property.THICKNESS,
-            Property.DENSITY,
-            Property.E,
-            Property.NU,
-            Property.ALPHA);
+            Property.AREAL_WEIGHT, Property.THICKNESS, Property.DENSITY, Property.E, Property.NU, Property.ALPHA);
 
     /** Properties that a bulker may have. */
     public static final Set<Property> OPTIONAL = Set.of(Property.ROLL_WIDTH, Property.ROLL_LENGTH);

@@ -14,8 +14,8 @@ import laminate.unit.PriceBasis;
 public record Consumable(String id, String name, PriceBasis soldBy, Figures figures) implements Material {
 
     /** Properties that a consumable may have. */
-    public static final Set<Property> OPTIONAL = Property.setOf(
-            Property.DENSITY, Property.AREAL_WEIGHT, Property.ROLL_WIDTH, Property.ROLL_LENGTH);
+    public static final Set<Property> OPTIONAL =
+            Property.setOf(Property.DENSITY, Property.AREAL_WEIGHT, Property.ROLL_WIDTH, Property.ROLL_LENGTH);
 
     /**
      * Checks the consumable.
@@ -24,8 +24,7 @@ public record Consumable(String id, String name, PriceBasis soldBy, Figures figu
      */
     public Consumable {
         figures.check(id, Set.of(), OPTIONAL);
-        figures.checkPositive(
-                id, Property.DENSITY, Property.AREAL_WEIGHT, Property.ROLL_WIDTH, Property.ROLL_LENGTH);
+        figures.checkPositive(id, Property.DENSITY, Property.AREAL_WEIGHT, Property.ROLL_WIDTH, Property.ROLL_LENGTH);
     }
 
     @Override

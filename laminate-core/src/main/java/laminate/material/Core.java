@@ -32,8 +32,7 @@ public record Core(String id, String name, Type type, boolean openCell, Figures 
             Property.UPTAKE_HAND);
 
     /** Properties that a core may have; one that cannot be infused states no uptake by infusion. */
-    public static final Set<Property> OPTIONAL =
-            Property.setOf(Property.TENSILE_STRENGTH, Property.UPTAKE_INFUSION);
+    public static final Set<Property> OPTIONAL = Property.setOf(Property.TENSILE_STRENGTH, Property.UPTAKE_INFUSION);
 
     /** Resin that no face of a core takes up (kg/m²): it would stand 8 mm deep. */
     private static final double MOST_UPTAKE = 10;

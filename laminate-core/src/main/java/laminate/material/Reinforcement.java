@@ -35,12 +35,12 @@ public record Reinforcement(
     public static final Set<Property> REQUIRED = Set.of(Property.AREAL_WEIGHT);
 
     /** Properties that a reinforcement may have. */
-    public static final Set<Property> OPTIONAL = Property.setOf(
-            Property.ROLL_WIDTH, Property.ROLL_LENGTH, Property.DRY_THICKNESS, Property.WARP_SHARE);
+    public static final Set<Property> OPTIONAL =
+            Property.setOf(Property.ROLL_WIDTH, Property.ROLL_LENGTH, Property.DRY_THICKNESS, Property.WARP_SHARE);
 
     /** Properties that measured ply properties must have. */
-    public static final Set<Property> MEASURED_REQUIRED = Property.setOf(
-            Property.FIBRE_VOLUME_FRACTION, Property.E1, Property.E2, Property.G12, Property.NU12);
+    public static final Set<Property> MEASURED_REQUIRED =
+            Property.setOf(Property.FIBRE_VOLUME_FRACTION, Property.E1, Property.E2, Property.G12, Property.NU12);
 
     /** Properties that measured ply properties may have. */
     public static final Set<Property> MEASURED_OPTIONAL =

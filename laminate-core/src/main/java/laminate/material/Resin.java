@@ -32,8 +32,8 @@ public record Resin(
         implements Material {
 
     /** Properties that every resin has. */
-    public static final Set<Property> REQUIRED = Property.setOf(
-            Property.DENSITY_LIQUID, Property.DENSITY_CURED, Property.E, Property.NU, Property.ALPHA);
+    public static final Set<Property> REQUIRED =
+            Property.setOf(Property.DENSITY_LIQUID, Property.DENSITY_CURED, Property.E, Property.NU, Property.ALPHA);
 
     /** Properties that a resin may have. */
     public static final Set<Property> OPTIONAL = Property.setOf(
@@ -147,8 +147,9 @@ public record Resin(
          */
         public Cure {
             if (from.value() <= 0 || amount.value() < from.value() || to.value() < amount.value()) {
-                throw new IllegalArgumentException("the doses of " + agent + " must rise from least to usual to greatest,"
-                        + " not " + from.value() + ", " + amount.value() + ", " + to.value());
+                throw new IllegalArgumentException(
+                        "the doses of " + agent + " must rise from least to usual to greatest," + " not " + from.value()
+                                + ", " + amount.value() + ", " + to.value());
             }
         }
     }

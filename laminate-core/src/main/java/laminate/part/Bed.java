@@ -22,7 +22,8 @@ public record Bed(Resin paste, Dose dose, double thickness) {
             throw new IllegalArgumentException("the thickness of a bed must be above zero, not " + thickness + " m");
         }
         if (paste.use().isCoating()) {
-            throw new IllegalArgumentException(paste.id() + " is a " + paste.use().word() + ", which beds no core");
+            throw new IllegalArgumentException(
+                    paste.id() + " is a " + paste.use().word() + ", which beds no core");
         }
         dose = Dose.of(paste, dose.agent(), dose.ratio());
     }

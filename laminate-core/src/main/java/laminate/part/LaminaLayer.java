@@ -26,8 +26,8 @@ public record LaminaLayer(Lamina lamina, double density, double thickness, doubl
         Objects.requireNonNull(lamina, "lamina");
         Objects.requireNonNull(stage, "stage");
         if (!(thickness > 0 && density > 0) || !Double.isFinite(thickness) || !Double.isFinite(density)) {
-            throw new IllegalArgumentException(
-                    "a ply's thickness and density must be above zero, not " + thickness + " m and " + density + " kg/m³");
+            throw new IllegalArgumentException("a ply's thickness and density must be above zero, not " + thickness
+                    + " m and " + density + " kg/m³");
         }
         if (!Double.isFinite(angle)) {
             throw new IllegalArgumentException("an angle must be finite, not " + angle);

@@ -64,30 +64,33 @@ public record ConsumableUse(String material, Figure amount, PriceBasis measure, 
      */
     public static List<ConsumableUse> usual(Process process) {
         return switch (process) {
-            case HAND_LAY_UP -> List.of(
-                    use("acetone", 0.15, PriceBasis.LITRE, Basis.RESIN),
-                    use("mixing-pot", 0.7, PriceBasis.PIECE, Basis.RESIN),
-                    use("brush", 2, PriceBasis.PIECE, Basis.MOULDING),
-                    use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING));
-            case VACUUM_BAG -> List.of(
-                    use("acetone", 0.15, PriceBasis.LITRE, Basis.RESIN),
-                    use("mixing-pot", 0.7, PriceBasis.PIECE, Basis.RESIN),
-                    use("brush", 2, PriceBasis.PIECE, Basis.MOULDING),
-                    use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING),
-                    use("peel-ply", 1.15, PriceBasis.M2, Basis.AREA),
-                    use("release-film", 1.15, PriceBasis.M2, Basis.AREA),
-                    use("breather", 1.15, PriceBasis.M2, Basis.AREA),
-                    use("bag-film", 1.3, PriceBasis.M2, Basis.AREA),
-                    use("sealant-tape", 4, PriceBasis.M, Basis.AREA));
-            case INFUSION -> List.of(
-                    use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING),
-                    use("peel-ply", 1.15, PriceBasis.M2, Basis.AREA),
-                    use("flow-mesh", 1, PriceBasis.M2, Basis.AREA),
-                    use("bag-film", 1.3, PriceBasis.M2, Basis.AREA),
-                    use("sealant-tape", 4, PriceBasis.M, Basis.AREA),
-                    use("spiral-tube", 1, PriceBasis.M, Basis.AREA),
-                    use("feed-hose", 3, PriceBasis.M, Basis.MOULDING),
-                    use("infusion-connector", 2, PriceBasis.PIECE, Basis.MOULDING));
+            case HAND_LAY_UP ->
+                List.of(
+                        use("acetone", 0.15, PriceBasis.LITRE, Basis.RESIN),
+                        use("mixing-pot", 0.7, PriceBasis.PIECE, Basis.RESIN),
+                        use("brush", 2, PriceBasis.PIECE, Basis.MOULDING),
+                        use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING));
+            case VACUUM_BAG ->
+                List.of(
+                        use("acetone", 0.15, PriceBasis.LITRE, Basis.RESIN),
+                        use("mixing-pot", 0.7, PriceBasis.PIECE, Basis.RESIN),
+                        use("brush", 2, PriceBasis.PIECE, Basis.MOULDING),
+                        use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING),
+                        use("peel-ply", 1.15, PriceBasis.M2, Basis.AREA),
+                        use("release-film", 1.15, PriceBasis.M2, Basis.AREA),
+                        use("breather", 1.15, PriceBasis.M2, Basis.AREA),
+                        use("bag-film", 1.3, PriceBasis.M2, Basis.AREA),
+                        use("sealant-tape", 4, PriceBasis.M, Basis.AREA));
+            case INFUSION ->
+                List.of(
+                        use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING),
+                        use("peel-ply", 1.15, PriceBasis.M2, Basis.AREA),
+                        use("flow-mesh", 1, PriceBasis.M2, Basis.AREA),
+                        use("bag-film", 1.3, PriceBasis.M2, Basis.AREA),
+                        use("sealant-tape", 4, PriceBasis.M, Basis.AREA),
+                        use("spiral-tube", 1, PriceBasis.M, Basis.AREA),
+                        use("feed-hose", 3, PriceBasis.M, Basis.MOULDING),
+                        use("infusion-connector", 2, PriceBasis.PIECE, Basis.MOULDING));
         };
     }
 

@@ -11,8 +11,7 @@ import laminate.material.Status;
  * @param source the published source, or what stands in for one
  * @param status how the figures relate to that source
  */
-public record ContentBand(
-        FibreContent nominal, FibreContent rich, FibreContent lean, String source, Status status) {
+public record ContentBand(FibreContent nominal, FibreContent rich, FibreContent lean, String source, Status status) {
 
     /**
      * Resin volume of a layer at the nominal content, and how far it may stray.

@@ -90,8 +90,8 @@ public record CoreFinish(Kind kind, Optional<Grooves> grooves) {
             return core.figures().value(Property.UPTAKE_HAND);
         }
         if (core.openCell()) {
-            throw new IllegalArgumentException(core.id() + " has open cells, which resin would fill under vacuum; it cannot"
-                    + " be infused");
+            throw new IllegalArgumentException(
+                    core.id() + " has open cells, which resin would fill under vacuum; it cannot" + " be infused");
         }
         return core.figures()
                 .valueOf(Property.UPTAKE_INFUSION)
@@ -109,9 +109,9 @@ public record CoreFinish(Kind kind, Optional<Grooves> grooves) {
         return switch (kind) {
             case PLAIN -> 0;
             case SCORED -> SCORED_UPTAKE.value();
-            case GROOVED -> grooves
-                    .map(cut -> cut.faces() * ResinUptake.grooves(resinDensity, cut))
-                    .orElseThrow();
+            case GROOVED ->
+                grooves.map(cut -> cut.faces() * ResinUptake.grooves(resinDensity, cut))
+                        .orElseThrow();
             case PERFORATED -> ResinUptake.perforations(resinDensity, HOLE, HOLE_PITCH, thickness);
         };
     }

@@ -99,7 +99,10 @@ public record Dose(Agent agent, double ratio) {
     private static Resin.Cure cure(Resin resin, Agent agent) {
         return resin.cureBy(agent.id())
                 .orElseThrow(() -> new IllegalArgumentException(agent.id() + " does not cure " + resin.id()
-                        + "; it takes " + String.join(", ", resin.cures().stream().map(Resin.Cure::agent).toList())));
+                        + "; it takes "
+                        + String.join(
+                                ", ",
+                                resin.cures().stream().map(Resin.Cure::agent).toList())));
     }
 
     private static String percent(double ratio) {

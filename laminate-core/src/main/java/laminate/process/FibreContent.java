@@ -115,13 +115,12 @@ public record FibreContent(Basis basis, double value) {
      * @throws IllegalArgumentException if no resin is left
      */
     public double resinVolume(double fibreMass, double fibreVolume, double resinDensity, double voids) {
-        double volume =
-                switch (basis) {
-                    case MASS_FRACTION -> fibreMass * (1 - value) / value / resinDensity;
-                    case RESIN_RATIO -> fibreMass * value / resinDensity;
-                    case VOLUME_FRACTION -> fibreVolume / value * (1 - voids) - fibreVolume;
-                    case THICKNESS -> value * (1 - voids) - fibreVolume;
-                };
+        double volume = switch (basis) {
+            case MASS_FRACTION -> fibreMass * (1 - value) / value / resinDensity;
+            case RESIN_RATIO -> fibreMass * value / resinDensity;
+            case VOLUME_FRACTION -> fibreVolume / value * (1 - voids) - fibreVolume;
+            case THICKNESS -> value * (1 - voids) - fibreVolume;
+        };
         if (!(volume > 0)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,

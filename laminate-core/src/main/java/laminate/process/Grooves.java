@@ -22,11 +22,13 @@ public record Grooves(double width, double depth, double pitch, int faces, int w
      */
     public Grooves {
         if (!(width > 0 && depth > 0 && pitch > width) || !Double.isFinite(depth) || !Double.isFinite(pitch)) {
-            throw new IllegalArgumentException("grooves need a width and depth above zero and a pitch above the width, not "
-                    + width + " m, " + depth + " m, " + pitch + " m");
+            throw new IllegalArgumentException(
+                    "grooves need a width and depth above zero and a pitch above the width, not " + width + " m, "
+                            + depth + " m, " + pitch + " m");
         }
         if (faces < 1 || faces > 2 || ways < 1 || ways > 2) {
-            throw new IllegalArgumentException("grooves are on 1 or 2 faces and run 1 or 2 ways, not " + faces + ", " + ways);
+            throw new IllegalArgumentException(
+                    "grooves are on 1 or 2 faces and run 1 or 2 ways, not " + faces + ", " + ways);
         }
     }
 }

@@ -73,15 +73,15 @@ final class IsoNominalContents {
     }
 
     private static double content(Process process, boolean simple, Form form) {
-        double[] row =
-                switch (form) {
-                    case MAT -> new double[] {0.30, 0.25, 0.36};
-                    case WOVEN_ROVING, WOVEN_CLOTH -> new double[] {0.48, 0.36, 0.58};
-                    case STITCHED -> new double[] {0.50, 0.38, 0.60};
-                    case UNIDIRECTIONAL -> new double[] {0.55, 0.41, 0.66};
-                    case TISSUE -> throw new IllegalArgumentException(
-                            "iso-nominal has no content for tissue; state its fibre-mass-fraction");
-                };
+        double[] row = switch (form) {
+            case MAT -> new double[] {0.30, 0.25, 0.36};
+            case WOVEN_ROVING, WOVEN_CLOTH -> new double[] {0.48, 0.36, 0.58};
+            case STITCHED -> new double[] {0.50, 0.38, 0.60};
+            case UNIDIRECTIONAL -> new double[] {0.55, 0.41, 0.66};
+            case TISSUE ->
+                throw new IllegalArgumentException(
+                        "iso-nominal has no content for tissue; state its fibre-mass-fraction");
+        };
         return row[process != Process.HAND_LAY_UP ? 2 : simple ? 0 : 1];
     }
 

@@ -20,8 +20,8 @@ public record LayUp(Process process, Resin resin, Dose dose) {
     public LayUp {
         Objects.requireNonNull(process, "process");
         if (!resin.use().isLaminating()) {
-            throw new IllegalArgumentException(
-                    resin.id() + " is a " + resin.use().word() + "; layers are laid with a laminating or infusion resin");
+            throw new IllegalArgumentException(resin.id() + " is a "
+                    + resin.use().word() + "; layers are laid with a laminating or infusion resin");
         }
         dose = Dose.of(resin, dose.agent(), dose.ratio());
     }

@@ -19,8 +19,8 @@ public record StiffnessBasis(Micromechanics model, Figure mat, Figure woven) {
 
     private static final Figure USUAL_MAT = new Figure(
             0.81, "class-rule modulus 15 psi + 2 GPa over the in-plane average, ortho polyester", Status.MEMORY);
-    private static final Figure USUAL_WOVEN = new Figure(
-            0.88, "class-rule modulus 30 psi - 0.5 GPa over crossed plies, ortho polyester", Status.MEMORY);
+    private static final Figure USUAL_WOVEN =
+            new Figure(0.88, "class-rule modulus 30 psi - 0.5 GPa over crossed plies, ortho polyester", Status.MEMORY);
     private static final Figure RULE_MAT =
             new Figure(1, "the marine rule holds its own coefficients", Status.COMMON_PRACTICE);
     private static final Figure RULE_WOVEN = new Figure(0.925, "crimp of woven plies, 0.90 to 0.95", Status.MEMORY);
@@ -66,9 +66,8 @@ public record StiffnessBasis(Micromechanics model, Figure mat, Figure woven) {
 
     private static void check(String name, Figure factor) {
         if (!(factor.value() > 0 && factor.value() <= 1)) {
-            throw new IllegalArgumentException(
-                    "the knock-down of " + name + " plies must be above 0 % and at most 100 %, not " + factor.value() * 100
-                            + " %");
+            throw new IllegalArgumentException("the knock-down of " + name
+                    + " plies must be above 0 % and at most 100 %, not " + factor.value() * 100 + " %");
         }
     }
 }

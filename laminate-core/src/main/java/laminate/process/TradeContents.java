@@ -32,8 +32,9 @@ final class TradeContents {
     private static final String WET = "hand-laid glass contents met in the trade";
     private static final String BUILDERS = "three builders' log books of one 6 x 300 g/m² epoxy plate, 52 to 68 %";
     private static final String SHARE_RESIN = "resin at 40 to 50 % of mass under a bag, trade technical pages";
-    private static final String PRESSED = "volume fractions of vacuum-pressed glass; Sussmann et al., Polymers 10 (2018) 992,"
-            + " and debulked woven beds bracket them";
+    private static final String PRESSED =
+            "volume fractions of vacuum-pressed glass; Sussmann et al., Polymers 10 (2018) 992,"
+                    + " and debulked woven beds bracket them";
     private static final String CARBON = "carbon contents met in the trade";
     private static final String FLAX = "flax contents met in the trade";
     private static final String TISSUE = "tissue takes up about ten times its mass of resin";
@@ -41,7 +42,13 @@ final class TradeContents {
     private static final Set<Form> ORIENTED = EnumSet.complementOf(EnumSet.of(Form.MAT, Form.TISSUE));
 
     private static final List<Row> ROWS = List.of(
-            glass(HAND_LAY_UP, Form.MAT, .27, .30, .33, RULE + "; mat 2.5:1 in Practical Action, Fibreglass boat building"),
+            glass(
+                    HAND_LAY_UP,
+                    Form.MAT,
+                    .27,
+                    .30,
+                    .33,
+                    RULE + "; mat 2.5:1 in Practical Action, Fibreglass boat building"),
             glass(HAND_LAY_UP, Form.TISSUE, .07, .09, .12, TISSUE),
             glass(HAND_LAY_UP, Form.WOVEN_ROVING, .44, .48, .52, RULE),
             epoxy(HAND_LAY_UP, Form.WOVEN_CLOTH, .52, .60, .68, BUILDERS),
@@ -76,8 +83,8 @@ final class TradeContents {
      */
     static ContentBand band(Process process, Form form, Fibre.Type fibre, Resin.Family family) {
         return find(process, form, fibre, family)
-                .orElseGet(() -> inVolume(
-                        find(process, form, Fibre.Type.GLASS, family).orElseThrow()));
+                .orElseGet(() ->
+                        inVolume(find(process, form, Fibre.Type.GLASS, family).orElseThrow()));
     }
 
     private static Optional<ContentBand> find(Process process, Form form, Fibre.Type fibre, Resin.Family family) {

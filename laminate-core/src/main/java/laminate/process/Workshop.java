@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import laminate.material.Figure;
 import laminate.material.FibrePly;
+import laminate.material.Figure;
 import laminate.material.Resin;
 import laminate.material.Status;
 
@@ -55,7 +55,10 @@ public record Workshop(
     private static final Map<Process, Figure> USUAL_VOIDS = new EnumMap<>(Map.of(
             Process.HAND_LAY_UP, new Figure(0.03, "hand lay-up, 2 to 5 %", Status.MEMORY),
             Process.VACUUM_BAG,
-                    new Figure(0.02, "wet lay-up and bag, 1.75 to 2.75 %: Sussmann et al., Polymers 10 (2018) 992", Status.PRINTED),
+                    new Figure(
+                            0.02,
+                            "wet lay-up and bag, 1.75 to 2.75 %: Sussmann et al., Polymers 10 (2018) 992",
+                            Status.PRINTED),
             Process.INFUSION, new Figure(0.01, "infusion, under 1 to 2 %", Status.MEMORY)));
 
     /**

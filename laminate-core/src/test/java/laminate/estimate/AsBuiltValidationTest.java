@@ -74,7 +74,8 @@ class AsBuiltValidationTest {
     void sheetOfKnownGlassContentHasTheReportedThicknessAndMass() {
         Map<String, Object> sheet = reference("A2");
         FibreContent own = FibreContent.ofMassFraction(number(sheet, "inputs", "psi"));
-        Layer layer = ReinforcementLayer.of(biaxial(number(sheet, "inputs", "dry_kg_m2")), HAND_EPOXY).with(own);
+        Layer layer = ReinforcementLayer.of(biaxial(number(sheet, "inputs", "dry_kg_m2")), HAND_EPOXY)
+                .with(own);
         ZoneEstimate solid = new Estimator(withVoids(0)).lay(zone(1, layer));
         // The author's "a little more than 55 %" of resin and 2.3 mm are rounded to 0.5 % and 0.1 mm.
         assertThat(solid.massPerArea().planned()).isCloseTo(measured("A2", "areal_kg_m2"), within(0.005));
@@ -92,8 +93,10 @@ class AsBuiltValidationTest {
     void sheetAtDefaultContentsIsLighterThanReported() {
         double dry = number(reference("A2"), "inputs", "dry_kg_m2");
         ZoneEstimate usual = lay(ReinforcementLayer.of(biaxial(dry), HAND_EPOXY));
-        assertThat(usual.massPerArea().planned() / measured("A2", "areal_kg_m2") - 1).isCloseTo(-0.100, within(0.005));
-        assertThat(usual.thickness().planned() / measured("A2", "thickness_m") - 1).isCloseTo(-0.108, within(0.005));
+        assertThat(usual.massPerArea().planned() / measured("A2", "areal_kg_m2") - 1)
+                .isCloseTo(-0.100, within(0.005));
+        assertThat(usual.thickness().planned() / measured("A2", "thickness_m") - 1)
+                .isCloseTo(-0.108, within(0.005));
         assertThat(usual.massPerArea().contains(measured("A2", "areal_kg_m2"))).isTrue();
         assertThat(usual.thickness().contains(measured("A2", "thickness_m"))).isTrue();
     }

@@ -89,7 +89,10 @@ class CautionsTest {
     void aToolingGelcoatStatesItsOwnThickestFilm() {
         Resin tooling = with(GELCOAT, Property.STAGE_THICKNESS, 0.0008);
         check(coated(List.of(coating(tooling, new Film(Film.Basis.WET, 0.0008))), MAT), "is outside", false);
-        check(coated(List.of(coating(tooling, new Film(Film.Basis.WET, 0.00081))), MAT), "is outside 0.4 to 0.8 mm", true);
+        check(
+                coated(List.of(coating(tooling, new Film(Film.Basis.WET, 0.00081))), MAT),
+                "is outside 0.4 to 0.8 mm",
+                true);
     }
 
     @Test
@@ -141,7 +144,10 @@ class CautionsTest {
         check(zone(1, roving, core(HAND, Optional.empty())), "without mat or bed", true);
         check(zone(1, roving, MAT, core(HAND, Optional.empty())), "without mat or bed", false);
         check(zone(1, roving, core(HAND, Optional.of(bed()))), "without mat or bed", false);
-        check(zone(1, ReinforcementLayer.of(roving(0.6), INFUSED), core(INFUSED, Optional.empty())), "without mat or bed", false);
+        check(
+                zone(1, ReinforcementLayer.of(roving(0.6), INFUSED), core(INFUSED, Optional.empty())),
+                "without mat or bed",
+                false);
         check(zone(1, core(HAND, Optional.empty()), roving), "without mat or bed", false);
     }
 
@@ -168,7 +174,10 @@ class CautionsTest {
         check(coated(List.of(gelcoat(0.0005)), epoxied), text, false);
         check(coated(List.of(coating(FLOWCOAT, new Film(Film.Basis.WET, 0.0005))), epoxied), text, true);
         check(coated(List.of(coating(PAINT, new Film(Film.Basis.WET, 0.0001))), epoxied), text, false);
-        check(zone(1, epoxied, new CoreLayer(PVC, 0.01, 0, CoreFinish.PLAIN, HAND_EPOXY, Optional.of(bed()), "")), text, true);
+        check(
+                zone(1, epoxied, new CoreLayer(PVC, 0.01, 0, CoreFinish.PLAIN, HAND_EPOXY, Optional.of(bed()), "")),
+                text,
+                true);
     }
 
     /** Wax parts what is cured from what goes over it; wet in wet, within a stage, it does not. */
@@ -222,8 +231,14 @@ class CautionsTest {
     @Test
     void theMoreDelicateResinDecides() {
         LayUp delicate = layUp(Process.HAND_LAY_UP, with(VINYLESTER, Property.STAGE_THICKNESS, 0.002));
-        check(zone(1, MAT, MAT, ReinforcementLayer.of(mat(0.3), delicate)), "2.2 mm of vinylester laid in one stage", true);
-        check(zone(1, repeated(20, ReinforcementLayer.of(mat(0.45), layUp(Process.HAND_LAY_UP, VINYLESTER)))), "overheat", false);
+        check(
+                zone(1, MAT, MAT, ReinforcementLayer.of(mat(0.3), delicate)),
+                "2.2 mm of vinylester laid in one stage",
+                true);
+        check(
+                zone(1, repeated(20, ReinforcementLayer.of(mat(0.45), layUp(Process.HAND_LAY_UP, VINYLESTER)))),
+                "overheat",
+                false);
     }
 
     @Test
@@ -245,8 +260,17 @@ class CautionsTest {
                 .with(Property.NU12, 0.13);
         Reinforcement plain = roving(0.6);
         Reinforcement measured = new Reinforcement(
-                plain.id(), plain.name(), plain.form(), plain.plies(), plain.binder(), plain.figures(), Optional.of(ply));
-        check(zone(1, hand(measured).with(FibreContent.ofVolumeFraction(vf))), "were measured at 50 % fibre by volume", fires);
+                plain.id(),
+                plain.name(),
+                plain.form(),
+                plain.plies(),
+                plain.binder(),
+                plain.figures(),
+                Optional.of(ply));
+        check(
+                zone(1, hand(measured).with(FibreContent.ofVolumeFraction(vf))),
+                "were measured at 50 % fibre by volume",
+                fires);
     }
 
     @Test
@@ -261,8 +285,10 @@ class CautionsTest {
     @Test
     void coldWorkshop() {
         String text = "The workshop is at 14 °C: polyester and vinylester do not cure";
-        assertThat(texts(zone(1, MAT), workshopAt(287.15))).anySatisfy(t -> assertThat(t).contains(text));
-        assertThat(texts(zone(1, MAT), workshopAt(273.15 + 15))).noneSatisfy(t -> assertThat(t).contains("The workshop is"));
+        assertThat(texts(zone(1, MAT), workshopAt(287.15)))
+                .anySatisfy(t -> assertThat(t).contains(text));
+        assertThat(texts(zone(1, MAT), workshopAt(273.15 + 15)))
+                .noneSatisfy(t -> assertThat(t).contains("The workshop is"));
         assertThat(texts(zone(1, ReinforcementLayer.of(mat(0.3), HAND_EPOXY)), workshopAt(287.15)))
                 .noneSatisfy(t -> assertThat(t).contains("The workshop is"));
         check(zone(1, MAT), "The workshop is", false);
@@ -308,12 +334,17 @@ class CautionsTest {
     void cautionsComeOnceAndInOrder() {
         Layer roving = hand(roving(0.6));
         List<Caution> cautions = cautions(Workshop.USUAL, zone(1, roving, roving, roving), zone(2, roving, roving));
-        assertThat(cautions).doesNotHaveDuplicates().allSatisfy(c -> assertThat(c.source()).isNotBlank());
-        assertThat(cautions.get(0).text()).isEqualTo(
-                "panel: roving-600 and roving-600 lie roving on roving; a mat between them bonds better and fills the weave.");
+        assertThat(cautions)
+                .doesNotHaveDuplicates()
+                .allSatisfy(c -> assertThat(c.source()).isNotBlank());
+        assertThat(cautions.get(0).text())
+                .isEqualTo(
+                        "panel: roving-600 and roving-600 lie roving on roving; a mat between them bonds better and fills the weave.");
         assertThat(cautions.get(0).status()).isEqualTo(Status.COMMON_PRACTICE);
         assertThat(cautions).extracting(Caution::kind).isSorted();
-        assertThat(cautions).filteredOn(c -> c.text().contains("roving on roving")).hasSize(1);
+        assertThat(cautions)
+                .filteredOn(c -> c.text().contains("roving on roving"))
+                .hasSize(1);
     }
 
     @Test

@@ -27,12 +27,21 @@ class ComparisonsTest {
     @Test
     void measuredIsSetAgainstThePlan() {
         Measured zoneReadings = new Measured(OptionalDouble.of(2.0), List.of(0.0011, 0.0012, 0.0013));
-        Zone zone = new Zone("lid", 2, 2, List.of(gelcoat(0.0005)), List.of(hand(mat(0.3))), Optional.empty(), ContentSet.TRADE, zoneReadings);
+        Zone zone = new Zone(
+                "lid",
+                2,
+                2,
+                List.of(gelcoat(0.0005)),
+                List.of(hand(mat(0.3))),
+                Optional.empty(),
+                ContentSet.TRADE,
+                zoneReadings);
         Measured whole = new Measured(OptionalDouble.of(7.4), List.of(0.0014));
         Part part = new Part("lid", 5, List.of(zone), List.of(new Item("hinge", 1, 0.1, Optional.empty())), whole);
         PartEstimate estimate = new Estimator(Workshop.USUAL).estimate(part);
         double gelcoat = 0.6 * (1 - (0.286 * 0.35 - 0.0529));
-        assertThat(estimate.comparisons()).extracting(Comparison::what)
+        assertThat(estimate.comparisons())
+                .extracting(Comparison::what)
                 .containsExactly("mass", "mean thickness", "mass of lid", "thickness of lid");
         Comparison mass = estimate.comparisons().get(0);
         assertThat(mass.planned().planned()).isCloseTo(4 * (1 + gelcoat) + 0.1, within(1e-13));
@@ -41,8 +50,7 @@ class ComparisonsTest {
         assertThat(mass.isInside()).isFalse();
         Comparison thickness = estimate.comparisons().get(3);
         assertThat(thickness.measured()).isCloseTo(0.0012, within(1e-16));
-        assertThat(thickness.planned().planned())
-                .isCloseTo(MAT_THICKNESS / 0.97 + gelcoat / 1250, within(1e-15));
+        assertThat(thickness.planned().planned()).isCloseTo(MAT_THICKNESS / 0.97 + gelcoat / 1250, within(1e-15));
         assertThat(thickness.isMass()).isFalse();
         assertThat(thickness.isInside()).isTrue();
         assertThat(estimate.comparisons().get(2).planned().planned()).isCloseTo(2 * (1 + gelcoat), within(1e-13));
@@ -53,7 +61,8 @@ class ComparisonsTest {
 
     @Test
     void nothingMeasuredNothingCompared() {
-        assertThat(estimate(Workshop.USUAL, zone(1, hand(mat(0.3)))).comparisons()).isEmpty();
+        assertThat(estimate(Workshop.USUAL, zone(1, hand(mat(0.3)))).comparisons())
+                .isEmpty();
     }
 
     private static PartEstimate estimate(Workshop workshop, Zone... zones) {

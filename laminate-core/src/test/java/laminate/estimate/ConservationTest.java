@@ -43,7 +43,9 @@ class ConservationTest {
     void zonesLapsAndItemsMakeUpTheMass(Part part) {
         PartEstimate estimate = ESTIMATOR.estimate(part);
         double expected = part.count()
-                * part.items().stream().mapToDouble(item -> item.count() * item.mass()).sum();
+                * part.items().stream()
+                        .mapToDouble(item -> item.count() * item.mass())
+                        .sum();
         for (ZoneEstimate zone : estimate.zones()) {
             double area = zone.zone().area() * zone.zone().count() * part.count();
             double laps = zone.layers().stream()
@@ -69,11 +71,14 @@ class ConservationTest {
                             + l.resinMass().planned())
                     .sum();
             double coatings = zone.coatings().stream()
-                    .mapToDouble(c -> c.thickness().planned() * c.coating().material().densityCured())
+                    .mapToDouble(c ->
+                            c.thickness().planned() * c.coating().material().densityCured())
                     .sum();
             assertThat(zone.massPerArea().planned()).isCloseTo(layers + coatings, relative(layers));
             assertThat(zone.laminate().thickness())
-                    .isCloseTo(zone.thickness().planned(), relative(zone.thickness().planned()));
+                    .isCloseTo(
+                            zone.thickness().planned(),
+                            relative(zone.thickness().planned()));
         }
     }
 
@@ -88,8 +93,7 @@ class ConservationTest {
             assertThat(resin.agent()).isCloseTo(ratio * resin.toMix(), relative(whole));
             boolean hardener = resin.dose().agent().isHardener();
             assertThat(hardener ? resin.toMix() * (1 + ratio) : resin.toMix()).isCloseTo(whole, relative(whole));
-            assertThat(resin.agentVolume() * resin.dose().agent().density())
-                    .isCloseTo(resin.agent(), relative(whole));
+            assertThat(resin.agentVolume() * resin.dose().agent().density()).isCloseTo(resin.agent(), relative(whole));
             assertThat(Math.min(resin.lost(), resin.evaporated())).isNotNegative();
         }
         assertThat(quantities.resinInPart())
@@ -114,14 +118,17 @@ class ConservationTest {
     @MethodSource("parts")
     void materialsInThePartSumToItsMass(Part part) {
         Quantities quantities = ESTIMATOR.estimate(part).quantities();
-        double inPart = quantities.materials().stream().mapToDouble(MaterialQuantity::inPart).sum();
+        double inPart = quantities.materials().stream()
+                .mapToDouble(MaterialQuantity::inPart)
+                .sum();
         double expected = quantities.mass() - quantities.items() - quantities.given();
         assertThat(inPart).isCloseTo(expected, relative(quantities.mass()));
         assertThat(sumOf(quantities, "reinforcement")).isCloseTo(quantities.fibre(), relative(quantities.mass()));
         assertThat(sumOf(quantities, "core") + sumOf(quantities, "bulking mat"))
                 .isCloseTo(quantities.core(), relative(quantities.mass()));
-        assertThat(quantities.materials()).allSatisfy(material -> assertThat(material.mass().orElseThrow())
-                .isGreaterThanOrEqualTo(material.inPart()));
+        assertThat(quantities.materials())
+                .allSatisfy(material ->
+                        assertThat(material.mass().orElseThrow()).isGreaterThanOrEqualTo(material.inPart()));
     }
 
     private static double sumOf(Quantities quantities, String kind) {
@@ -136,7 +143,8 @@ class ConservationTest {
     @MethodSource("parts")
     void cutsAndWasteMakeUpWhatIsBought(Part part) {
         Quantities quantities = ESTIMATOR.estimate(part).quantities();
-        for (String material : quantities.cuts().stream().map(LayerCut::material).distinct().toList()) {
+        for (String material :
+                quantities.cuts().stream().map(LayerCut::material).distinct().toList()) {
             double cut = quantities.cuts().stream()
                     .filter(layer -> layer.material().equals(material))
                     .mapToDouble(LayerCut::area)
@@ -170,7 +178,9 @@ class ConservationTest {
     @MethodSource("parts")
     void twiceTheAreaTakesTwiceAsMuch(Part part) {
         Quantities one = ESTIMATOR.estimate(part).quantities();
-        Quantities two = ESTIMATOR.estimate(withZones(part, ConservationTest::twiceTheArea)).quantities();
+        Quantities two = ESTIMATOR
+                .estimate(withZones(part, ConservationTest::twiceTheArea))
+                .quantities();
         assertThat(two.mass() - two.items()).isCloseTo(2 * (one.mass() - one.items()), relative(two.mass()));
         assertThat(two.trimmed()).isCloseTo(2 * one.trimmed(), relative(two.mass()));
         for (int i = 0; i < one.resins().size(); i++) {
@@ -185,7 +195,9 @@ class ConservationTest {
 
     private static double lines(ResinQuantity resin, Part part) {
         boolean drawn = resin.resin().use().isLaminating();
-        double each = RandomParts.WORKSHOP.loss(resin.use().process(), Loss.LINES).value()
+        double each = RandomParts.WORKSHOP
+                        .loss(resin.use().process(), Loss.LINES)
+                        .value()
                 + RandomParts.WORKSHOP.loss(resin.use().process(), Loss.BUCKET).value();
         return drawn ? each * part.count() : 0;
     }
@@ -195,11 +207,14 @@ class ConservationTest {
     void everyMouldingTakesTheSame(Part part) {
         PartEstimate one = ESTIMATOR.estimate(times(1, part));
         PartEstimate five = ESTIMATOR.estimate(times(5, part));
-        assertThat(five.mass().planned()).isCloseTo(5 * one.mass().planned(), relative(five.mass().planned()));
-        assertThat(five.massEach().planned()).isCloseTo(one.massEach().planned(), relative(one.mass().planned()));
+        assertThat(five.mass().planned())
+                .isCloseTo(5 * one.mass().planned(), relative(five.mass().planned()));
+        assertThat(five.massEach().planned())
+                .isCloseTo(one.massEach().planned(), relative(one.mass().planned()));
         for (int i = 0; i < one.quantities().materials().size(); i++) {
             double each = one.quantities().materials().get(i).mass().orElseThrow();
-            assertThat(five.quantities().materials().get(i).mass().orElseThrow()).isCloseTo(5 * each, relative(5 * each));
+            assertThat(five.quantities().materials().get(i).mass().orElseThrow())
+                    .isCloseTo(5 * each, relative(5 * each));
         }
         assertThat(five.time()).isCloseTo(5 * one.time(), relative(five.time()));
         assertThat(five.zones()).isEqualTo(one.zones());
@@ -213,7 +228,8 @@ class ConservationTest {
         Part split = new Part(part.name(), part.count(), halves, part.items(), part.measured());
         PartEstimate whole = ESTIMATOR.estimate(part);
         PartEstimate parted = ESTIMATOR.estimate(split);
-        assertThat(parted.mass().planned()).isCloseTo(whole.mass().planned(), relative(whole.mass().planned()));
+        assertThat(parted.mass().planned())
+                .isCloseTo(whole.mass().planned(), relative(whole.mass().planned()));
         assertThat(parted.fibreMassFraction()).isCloseTo(whole.fibreMassFraction(), within(1e-12));
         assertThat(parted.time()).isCloseTo(whole.time(), relative(whole.time()));
         for (int i = 0; i < whole.quantities().resins().size(); i++) {
@@ -228,10 +244,14 @@ class ConservationTest {
         PartEstimate estimate = ESTIMATOR.estimate(part);
         assertThat(estimate.mass().contains(estimate.mass().planned())).isTrue();
         for (ZoneEstimate zone : estimate.zones()) {
-            assertThat(zone.thicknessWithCoatings().contains(zone.thicknessWithCoatings().planned())).isTrue();
+            assertThat(zone.thicknessWithCoatings()
+                            .contains(zone.thicknessWithCoatings().planned()))
+                    .isTrue();
             zone.layers().stream().filter(LaidLayer::isReinforced).forEach(layer -> {
-                assertThat(layer.thickness().least()).isLessThan(layer.thickness().planned());
-                assertThat(layer.thickness().most()).isGreaterThan(layer.thickness().planned());
+                assertThat(layer.thickness().least())
+                        .isLessThan(layer.thickness().planned());
+                assertThat(layer.thickness().most())
+                        .isGreaterThan(layer.thickness().planned());
             });
         }
     }
@@ -263,7 +283,8 @@ class ConservationTest {
 
     @Test
     void withoutLossesOnlyWhatEvaporatesIsMixedOnTop() {
-        PartEstimate estimate = new Estimator(withoutLosses()).estimate(part(zone(2, hand(mat(0.45)), hand(roving(0.6)))));
+        PartEstimate estimate =
+                new Estimator(withoutLosses()).estimate(part(zone(2, hand(mat(0.45)), hand(roving(0.6)))));
         ResinQuantity resin = estimate.quantities().resins().get(0);
         double share = Evaporation.byHand(resin.resin());
         assertThat(resin.lost()).isZero();
@@ -279,7 +300,8 @@ class ConservationTest {
         ZoneEstimate light = ESTIMATOR.lay(zone(1, hand(mat(0.3)), hand(mat(0.3))));
         assertThat(light.thickness().planned()).isCloseTo(heavy.thickness().planned(), within(1e-16));
         assertThat(light.massPerArea().planned()).isCloseTo(heavy.massPerArea().planned(), within(1e-15));
-        assertThat(light.laminate().membrane().get(0, 0)).isCloseTo(heavy.laminate().membrane().get(0, 0), within(1e-6));
+        assertThat(light.laminate().membrane().get(0, 0))
+                .isCloseTo(heavy.laminate().membrane().get(0, 0), within(1e-6));
     }
 
     @Test
@@ -305,11 +327,18 @@ class ConservationTest {
         ZoneEstimate zone = ESTIMATOR.lay(Zone.of("panel", 1, mirrored));
         assertThat(zone.laminate().isCoupled()).isFalse();
         assertThat(zone.massPerArea().planned())
-                .isCloseTo(2 * ESTIMATOR.lay(Zone.of("panel", 1, half)).massPerArea().planned(), within(1e-14));
+                .isCloseTo(
+                        2
+                                * ESTIMATOR
+                                        .lay(Zone.of("panel", 1, half))
+                                        .massPerArea()
+                                        .planned(),
+                        within(1e-14));
     }
 
     private static Part withZones(Part part, UnaryOperator<Zone> change) {
-        return new Part(part.name(), part.count(), part.zones().stream().map(change).toList(), part.items(), part.measured());
+        return new Part(
+                part.name(), part.count(), part.zones().stream().map(change).toList(), part.items(), part.measured());
     }
 
     private static Zone twiceTheArea(Zone zone) {

@@ -52,7 +52,12 @@ class CostTest {
 
     @Test
     void pricesEveryMaterialByItsMeasure() {
-        Cost cost = cost(BARE, SHEET, price("mat-300", "3.10 GBP/kg"), price("polyester-ortho", "4.40 GBP/l"), price("mekp", "9 GBP/kg"));
+        Cost cost = cost(
+                BARE,
+                SHEET,
+                price("mat-300", "3.10 GBP/kg"),
+                price("polyester-ortho", "4.40 GBP/l"),
+                price("mekp", "9 GBP/kg"));
         double resin = 7 / EVAPORATED;
         assertThat(amounts(cost)).containsExactly("9.30", pence(resin / 1.110 * 4.40), pence(resin * 0.015 * 9));
         assertThat(cost.lines().get(0).amount()).isEqualTo("3.00 kg at 3.10 GBP/kg");
@@ -63,11 +68,17 @@ class CostTest {
     /** 10 m² off a roll of 1.25 m is 8 m, off one of 1 m it is 10 m; a roll of 1.27 m by 35 kg holds 11.67 times 3 kg. */
     @ParameterizedTest
     @CsvSource({
-        "2.00 GBP/m², , , , 20.00", "2.00 GBP/m, , , , 16.00", "2.00 GBP/m, 1.00, , , 20.00", "2.00 GBP/kg, , , , 6.00",
-        "70.00 GBP/roll, 1.27, , 35, 6.00", "70.00 GBP/roll, 1.25, 40, , 14.00"
+        "2.00 GBP/m², , , , 20.00",
+        "2.00 GBP/m, , , , 16.00",
+        "2.00 GBP/m, 1.00, , , 20.00",
+        "2.00 GBP/kg, , , , 6.00",
+        "70.00 GBP/roll, 1.27, , 35, 6.00",
+        "70.00 GBP/roll, 1.25, 40, , 14.00"
     })
-    void pricesReinforcementByAreaLengthMassAndRoll(String price, Double width, Double length, Double mass, String expected) {
-        Optional<Price.Roll> roll = Optional.ofNullable(width).map(w -> new Price.Roll(w, optional(length), optional(mass)));
+    void pricesReinforcementByAreaLengthMassAndRoll(
+            String price, Double width, Double length, Double mass, String expected) {
+        Optional<Price.Roll> roll =
+                Optional.ofNullable(width).map(w -> new Price.Roll(w, optional(length), optional(mass)));
         Cost cost = cost(BARE, SHEET, new Price("mat-300", UnitPrice.parse(price), roll));
         assertThat(amounts(cost)).containsExactly(expected);
         assertThat(cost.missing()).containsExactly("polyester-ortho", "mekp");
@@ -92,7 +103,10 @@ class CostTest {
                 SHEET,
                 price("mat-300", "1 GBP/piece"),
                 price("polyester-ortho", "1 GBP/m²"),
-                new Price("mekp", UnitPrice.parse("1 GBP/roll"), Optional.of(new Price.Roll(1, OptionalDouble.of(1), OptionalDouble.empty()))));
+                new Price(
+                        "mekp",
+                        UnitPrice.parse("1 GBP/roll"),
+                        Optional.of(new Price.Roll(1, OptionalDouble.of(1), OptionalDouble.empty()))));
         assertThat(cost.lines()).isEmpty();
         assertThat(cost.missing())
                 .containsExactly(
@@ -106,8 +120,15 @@ class CostTest {
     @Test
     void aMissingPriceIsNamedOnceAndLeavesNoTotal() {
         Part cored = part(
-                zone(1, CoreLayer.of(PVC, 0.010, HAND)), zone(1, CoreLayer.of(PVC, 0.020, HAND)), zone(1, hand(mat(0.3))));
-        Cost cost = cost(BARE, cored, price("mat-300", "1 GBP/kg"), price("polyester-ortho", "1 GBP/kg"), price("mekp", "1 GBP/kg"));
+                zone(1, CoreLayer.of(PVC, 0.010, HAND)),
+                zone(1, CoreLayer.of(PVC, 0.020, HAND)),
+                zone(1, hand(mat(0.3))));
+        Cost cost = cost(
+                BARE,
+                cored,
+                price("mat-300", "1 GBP/kg"),
+                price("polyester-ortho", "1 GBP/kg"),
+                price("mekp", "1 GBP/kg"));
         assertThat(cost.missing()).containsExactly("pvc-80");
         assertThat(cost.total()).isEmpty();
         assertThat(cost.knownTotal().amount()).isPositive();
@@ -122,7 +143,9 @@ class CostTest {
                 "lid",
                 3,
                 SHEET.zones(),
-                List.of(new Item("hinge", 2, 0.1, Optional.of(Money.parse("9.05 GBP"))), new Item("latch", 1, 0.2, Optional.empty())),
+                List.of(
+                        new Item("hinge", 2, 0.1, Optional.of(Money.parse("9.05 GBP"))),
+                        new Item("latch", 1, 0.2, Optional.empty())),
                 Measured.NOTHING);
         Cost cost = cost(BARE, part);
         assertThat(cost.of(Category.ITEMS)).isEqualTo(Money.parse("54.30 GBP"));
@@ -183,13 +206,23 @@ class CostTest {
         bare.consumables().forEach(used -> prices.add(price(used.material(), "0.333 GBP/" + measure(used))));
         Workshop workshop = RandomParts.WORKSHOP.withLabour(Labour.USUAL.at(UnitPrice.parse("28.35 GBP/h")));
         Part priced = new Part(
-                part.name(), part.count(), part.zones(), List.of(new Item("hinge", 2, 0.1, Optional.of(Money.parse("1.99 GBP")))), part.measured());
+                part.name(),
+                part.count(),
+                part.zones(),
+                List.of(new Item("hinge", 2, 0.1, Optional.of(Money.parse("1.99 GBP")))),
+                part.measured());
         Cost cost = cost(workshop, priced, prices.toArray(Price[]::new));
         assertThat(cost.missing()).isEmpty();
-        BigDecimal lines = cost.lines().stream().map(line -> line.cost().amount()).reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal heads = Arrays.stream(Category.values()).map(head -> cost.of(head).amount()).reduce(BigDecimal.ZERO, BigDecimal::add);
-        assertThat(cost.total().orElseThrow().amount()).isEqualByComparingTo(lines).isEqualByComparingTo(heads);
-        assertThat(cost.lines()).allSatisfy(line -> assertThat(line.cost().amount().scale()).isEqualTo(2));
+        BigDecimal lines =
+                cost.lines().stream().map(line -> line.cost().amount()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal heads = Arrays.stream(Category.values())
+                .map(head -> cost.of(head).amount())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertThat(cost.total().orElseThrow().amount())
+                .isEqualByComparingTo(lines)
+                .isEqualByComparingTo(heads);
+        assertThat(cost.lines())
+                .allSatisfy(line -> assertThat(line.cost().amount().scale()).isEqualTo(2));
         assertThat(cost.lines()).extracting(Cost.Line::category).isSorted();
     }
 
@@ -203,23 +236,31 @@ class CostTest {
 
     @Test
     void currenciesAreNotMixed() {
-        assertThatThrownBy(() -> list(price("mat-300", "1 EUR/kg"))).hasMessage("the price of mat-300 is in EUR, the list is in GBP");
+        assertThatThrownBy(() -> list(price("mat-300", "1 EUR/kg")))
+                .hasMessage("the price of mat-300 is in EUR, the list is in GBP");
         Workshop euros = BARE.withLabour(Labour.USUAL.at(UnitPrice.parse("28 EUR/h")));
         assertThatThrownBy(() -> cost(euros, SHEET)).hasMessage("labour is priced in EUR, the price list in GBP");
-        Part item = new Part("lid", 1, SHEET.zones(), List.of(new Item("hinge", 1, 0, Optional.of(Money.parse("1 EUR")))), Measured.NOTHING);
+        Part item = new Part(
+                "lid",
+                1,
+                SHEET.zones(),
+                List.of(new Item("hinge", 1, 0, Optional.of(Money.parse("1 EUR")))),
+                Measured.NOTHING);
         assertThatThrownBy(() -> cost(BARE, item)).hasMessage("hinge is priced in EUR, the price list in GBP");
     }
 
     @Test
     void aPriceListNamesEachMaterialOnce() {
-        assertThatThrownBy(() -> list(price("mat-300", "1 GBP/kg"), price("mat-300", "2 GBP/kg"))).hasMessage("mat-300 is priced twice");
+        assertThatThrownBy(() -> list(price("mat-300", "1 GBP/kg"), price("mat-300", "2 GBP/kg")))
+                .hasMessage("mat-300 is priced twice");
         assertThat(list(price("mat-300", "1 GBP/kg")).find("mat-450")).isEmpty();
     }
 
     @Test
     void aPriceMustSayHowMuchOfIt() {
         assertThatThrownBy(() -> price("mat-300", "1 GBP/h")).hasMessage("mat-300 cannot be priced by the hour");
-        assertThatThrownBy(() -> price("mat-300", "1 GBP/roll")).hasMessageContaining("give the roll's width and its length or mass");
+        assertThatThrownBy(() -> price("mat-300", "1 GBP/roll"))
+                .hasMessageContaining("give the roll's width and its length or mass");
         Price.Roll unknown = new Price.Roll(1.25, OptionalDouble.empty(), OptionalDouble.empty());
         assertThatThrownBy(() -> new Price("mat-300", UnitPrice.parse("1 GBP/roll"), Optional.of(unknown)))
                 .hasMessageContaining("its length or mass");
@@ -240,7 +281,11 @@ class CostTest {
     @Test
     void theDateOfThePricesIsKept() {
         PriceList dated = new PriceList("GBP", Optional.of(LocalDate.of(2026, 1, 15)), List.of());
-        assertThat(new Estimator(BARE, Optional.of(dated)).estimate(SHEET).cost().orElseThrow().date())
+        assertThat(new Estimator(BARE, Optional.of(dated))
+                        .estimate(SHEET)
+                        .cost()
+                        .orElseThrow()
+                        .date())
                 .contains(LocalDate.of(2026, 1, 15));
     }
 
@@ -254,7 +299,9 @@ class CostTest {
     }
 
     private static List<String> amounts(Cost cost) {
-        return cost.lines().stream().map(line -> line.cost().amount().toPlainString()).toList();
+        return cost.lines().stream()
+                .map(line -> line.cost().amount().toPlainString())
+                .toList();
     }
 
     private static String pence(double amount) {

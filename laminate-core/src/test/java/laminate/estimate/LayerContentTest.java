@@ -83,19 +83,27 @@ class LayerContentTest {
 
     @ParameterizedTest
     @CsvSource({
-        "MAT, .25", "TISSUE, .08", "WOVEN_ROVING, .50", "WOVEN_CLOTH, .50", "STITCHED, .53", "UNIDIRECTIONAL, .55"
+        "MAT, .25",
+        "TISSUE, .08",
+        "WOVEN_ROVING, .50",
+        "WOVEN_CLOTH, .50",
+        "STITCHED, .53",
+        "UNIDIRECTIONAL, .55"
     })
     void infusedGlassTakesItsNominalVolumeFraction(Form form, double vf) {
-        assertThat(band(form, Process.INFUSION, Fibre.Type.GLASS, Resin.Family.VINYLESTER).nominal())
+        assertThat(band(form, Process.INFUSION, Fibre.Type.GLASS, Resin.Family.VINYLESTER)
+                        .nominal())
                 .isEqualTo(FibreContent.ofVolumeFraction(vf));
     }
 
     @ParameterizedTest
     @CsvSource({"HAND_LAY_UP, .45, .24", "VACUUM_BAG, .55, .31", "INFUSION, .62, .36"})
     void carbonAndFlaxHaveContentsOfTheirOwn(Process process, double carbon, double flax) {
-        assertThat(band(Form.STITCHED, process, Fibre.Type.CARBON, Resin.Family.EPOXY).nominal())
+        assertThat(band(Form.STITCHED, process, Fibre.Type.CARBON, Resin.Family.EPOXY)
+                        .nominal())
                 .isEqualTo(FibreContent.ofMassFraction(carbon));
-        assertThat(band(Form.STITCHED, process, Fibre.Type.NATURAL, Resin.Family.EPOXY).nominal())
+        assertThat(band(Form.STITCHED, process, Fibre.Type.NATURAL, Resin.Family.EPOXY)
+                        .nominal())
                 .isEqualTo(FibreContent.ofVolumeFraction(flax));
     }
 
@@ -106,7 +114,9 @@ class LayerContentTest {
                 .nominal()
                 .value();
         assertThat(vf).isCloseTo(Mixture.fibreVolumeFraction(0.5, 2560, 1200, 0), within(1e-15));
-        assertThat(band(Form.MAT, Process.INFUSION, Fibre.Type.CARBON, Resin.Family.EPOXY).nominal().value())
+        assertThat(band(Form.MAT, Process.INFUSION, Fibre.Type.CARBON, Resin.Family.EPOXY)
+                        .nominal()
+                        .value())
                 .isEqualTo(0.25);
     }
 
@@ -127,7 +137,9 @@ class LayerContentTest {
 
     private static ContentBand band(Form form, Process process, Fibre.Type type, Resin.Family family) {
         Fibre fibre = fibre("some", type, 2000, 70e9, 7e9, 3e9, 0, 0);
-        return ContentSet.TRADE.bands(process, List.of(FibrePly.of(fibre, form, 0, 0.6)), family).get(0);
+        return ContentSet.TRADE
+                .bands(process, List.of(FibrePly.of(fibre, form, 0, 0.6)), family)
+                .get(0);
     }
 
     /** Voids thicken a layer of stated mass fraction: t = (w/ρf + w (1 − ψ)/(ψ ρr))/(1 − Vv). */
@@ -139,7 +151,8 @@ class LayerContentTest {
         assertThat(porous.thickness().planned()).isCloseTo(solid.thickness().planned() / 0.95, within(1e-16));
         assertThat(porous.resinMass().planned()).isCloseTo(solid.resinMass().planned(), within(1e-16));
         assertThat(porous.fibreVolumeFraction()).isCloseTo(0.95 * solid.fibreVolumeFraction(), within(1e-15));
-        assertThat(porous.thickness().planned()).isCloseTo(Mixture.thickness(0.45, 0.3, 2560, 1200, 0.05), within(1e-16));
+        assertThat(porous.thickness().planned())
+                .isCloseTo(Mixture.thickness(0.45, 0.3, 2560, 1200, 0.05), within(1e-16));
     }
 
     /** At a volume fraction or a moulded thickness voids displace resin. */
@@ -161,8 +174,10 @@ class LayerContentTest {
     void massFractionResinRatioAndVolumeFractionSayTheSame() {
         double vf = Mixture.fibreVolumeFraction(0.48, 2560, 1200, 0.03);
         LaidLayer byMass = lay(Workshop.USUAL, hand(roving(0.6)).with(FibreContent.ofMassFraction(0.48)));
-        for (FibreContent same :
-                List.of(FibreContent.ofVolumeFraction(vf), FibreContent.ofResinRatio(0.52 / 0.48), FibreContent.ofThickness(byMass.thickness().planned()))) {
+        for (FibreContent same : List.of(
+                FibreContent.ofVolumeFraction(vf),
+                FibreContent.ofResinRatio(0.52 / 0.48),
+                FibreContent.ofThickness(byMass.thickness().planned()))) {
             LaidLayer laid = lay(Workshop.USUAL, hand(roving(0.6)).with(same));
             assertThat(laid.thickness().planned()).isCloseTo(byMass.thickness().planned(), within(1e-16));
             assertThat(laid.resinMass().planned()).isCloseTo(byMass.resinMass().planned(), within(1e-13));
@@ -180,7 +195,9 @@ class LayerContentTest {
     @ParameterizedTest
     @CsvSource({"HAND_LAY_UP, .03", "VACUUM_BAG, .02", "INFUSION, .01"})
     void everyProcessHasItsUsualVoids(Process process, double voids) {
-        assertThat(lay(Workshop.USUAL, ReinforcementLayer.of(mat(0.3), layUpOf(process))).voids()).isEqualTo(voids);
+        assertThat(lay(Workshop.USUAL, ReinforcementLayer.of(mat(0.3), layUpOf(process)))
+                        .voids())
+                .isEqualTo(voids);
     }
 
     private static LayUp layUpOf(Process process) {
@@ -195,22 +212,32 @@ class LayerContentTest {
 
     @Test
     void theWorkshopsOwnContentReplacesTheNominalOne() {
-        Workshop own = Workshop.USUAL.withContentRules(List.of(
-                rule(Process.VACUUM_BAG, Form.MAT, 0.40), rule(Process.HAND_LAY_UP, Form.MAT, 0.33)));
+        Workshop own = Workshop.USUAL.withContentRules(
+                List.of(rule(Process.VACUUM_BAG, Form.MAT, 0.40), rule(Process.HAND_LAY_UP, Form.MAT, 0.33)));
         assertThat(lay(own, hand(mat(0.3))).fibreMassFraction()).isCloseTo(0.33, within(1e-15));
         assertThat(lay(own, hand(roving(0.6))).fibreMassFraction()).isCloseTo(0.48, within(1e-15));
-        assertThat(lay(own, ReinforcementLayer.of(mat(0.3), BAG)).fibreMassFraction()).isCloseTo(0.40, within(1e-15));
+        assertThat(lay(own, ReinforcementLayer.of(mat(0.3), BAG)).fibreMassFraction())
+                .isCloseTo(0.40, within(1e-15));
         // The scatter of resin stays that of the trade: 0.30 by 0.27 to 0.33.
         LaidLayer laid = lay(own, hand(mat(0.3)));
-        assertThat(laid.resinMass().most() / laid.resinMass().planned()).isCloseTo((0.73 / 0.27) / (0.7 / 0.3), within(1e-12));
+        assertThat(laid.resinMass().most() / laid.resinMass().planned())
+                .isCloseTo((0.73 / 0.27) / (0.7 / 0.3), within(1e-12));
     }
 
     @Test
     void theFirstRuleThatHoldsWinsAndEachOfItsTermsCounts() {
         ContentRule glass = new ContentRule(
-                Optional.empty(), Optional.empty(), Optional.of(Fibre.Type.GLASS), Optional.empty(), FibreContent.ofMassFraction(0.41));
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Fibre.Type.GLASS),
+                Optional.empty(),
+                FibreContent.ofMassFraction(0.41));
         ContentRule epoxy = new ContentRule(
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(Resin.Family.EPOXY), FibreContent.ofMassFraction(0.44));
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(Resin.Family.EPOXY),
+                FibreContent.ofMassFraction(0.44));
         ReinforcementLayer carbon = ReinforcementLayer.of(single("carbon", Form.STITCHED, CARBON, 0.3), HAND_EPOXY);
         Workshop glassFirst = Workshop.USUAL.withContentRules(List.of(glass, epoxy));
         Workshop epoxyFirst = Workshop.USUAL.withContentRules(List.of(epoxy, glass));
@@ -218,7 +245,8 @@ class LayerContentTest {
         assertThat(lay(glassFirst, cloth).fibreMassFraction()).isCloseTo(0.41, within(1e-15));
         assertThat(lay(epoxyFirst, cloth).fibreMassFraction()).isCloseTo(0.44, within(1e-15));
         assertThat(lay(glassFirst, carbon).fibreMassFraction()).isCloseTo(0.44, within(1e-15));
-        assertThat(lay(Workshop.USUAL.withContentRules(List.of(epoxy)), hand(mat(0.3))).fibreMassFraction())
+        assertThat(lay(Workshop.USUAL.withContentRules(List.of(epoxy)), hand(mat(0.3)))
+                        .fibreMassFraction())
                 .isCloseTo(0.30, within(1e-15));
     }
 
@@ -238,13 +266,21 @@ class LayerContentTest {
 
     private static ContentRule rule(Process process, Form form, double psi) {
         return new ContentRule(
-                Optional.of(process), Optional.of(form), Optional.empty(), Optional.empty(), FibreContent.ofMassFraction(psi));
+                Optional.of(process),
+                Optional.of(form),
+                Optional.empty(),
+                Optional.empty(),
+                FibreContent.ofMassFraction(psi));
     }
 
     @Test
     void aRuleForManyLayersCannotStateAThickness() {
         assertThatThrownBy(() -> new ContentRule(
-                        Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), FibreContent.ofThickness(0.001)))
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        FibreContent.ofThickness(0.001)))
                 .hasMessageContaining("cannot state a thickness");
     }
 
@@ -261,7 +297,8 @@ class LayerContentTest {
                     .hasMessageContaining("iso-nominal")
                     .hasMessageContaining("state");
             double stated = layer == tissue ? 0.1 : 0.4;
-            LaidLayer laid = USUAL.lay(zone(1, layer.with(FibreContent.ofMassFraction(stated))).with(ContentSet.ISO_NOMINAL_SIMPLE))
+            LaidLayer laid = USUAL.lay(zone(1, layer.with(FibreContent.ofMassFraction(stated)))
+                            .with(ContentSet.ISO_NOMINAL_SIMPLE))
                     .layers()
                     .get(0);
             assertThat(laid.fibreMassFraction()).isCloseTo(stated, within(1e-15));
@@ -276,22 +313,35 @@ class LayerContentTest {
         LaidLayer usual = lay(withVoids(0), layer);
         double resin = 0.6 * 0.52 / 0.48 + 0.3 * 0.70 / 0.30;
         assertThat(usual.resinMass().planned()).isCloseTo(resin, within(1e-14));
-        assertThat(usual.plies().get(0).thickness()).isCloseTo(Mixture.thickness(0.6, 0.48, 2560, 1200, 0), within(1e-16));
-        assertThat(usual.plies().get(1).thickness()).isCloseTo(Mixture.thickness(0.3, 0.30, 2560, 1200, 0), within(1e-16));
+        assertThat(usual.plies().get(0).thickness())
+                .isCloseTo(Mixture.thickness(0.6, 0.48, 2560, 1200, 0), within(1e-16));
+        assertThat(usual.plies().get(1).thickness())
+                .isCloseTo(Mixture.thickness(0.3, 0.30, 2560, 1200, 0), within(1e-16));
         LaidLayer stated = lay(withVoids(0), layer.with(FibreContent.ofMassFraction(0.45)));
         double factor = 0.9 * 0.55 / 0.45 / resin;
         assertThat(stated.fibreMassFraction()).isCloseTo(0.45, within(1e-15));
         assertThat(stated.plies().get(0).thickness())
                 .isCloseTo(0.6 / 2560 + factor * 0.6 * 0.52 / 0.48 / 1200, within(1e-16));
         assertThat(stated.thickness().planned())
-                .isCloseTo(stated.plies().get(0).thickness() + stated.plies().get(1).thickness(), within(1e-16));
+                .isCloseTo(
+                        stated.plies().get(0).thickness()
+                                + stated.plies().get(1).thickness(),
+                        within(1e-16));
     }
 
     @ParameterizedTest
-    @CsvSource({"MAT, .44, .46", "WOVEN_ROVING, .64, .66", "WOVEN_CLOTH, .67, .69", "STITCHED, .69, .71", "UNIDIRECTIONAL, .74, .76", "TISSUE, .29, .31"})
+    @CsvSource({
+        "MAT, .44, .46",
+        "WOVEN_ROVING, .64, .66",
+        "WOVEN_CLOTH, .67, .69",
+        "STITCHED, .69, .71",
+        "UNIDIRECTIONAL, .74, .76",
+        "TISSUE, .29, .31"
+    })
     void aBedHoldsNoMoreThanItPacks(Form form, double possible, double impossible) {
         ReinforcementLayer layer = hand(single("some", form, E_GLASS, 0.3));
-        assertThat(lay(withVoids(0), layer.with(FibreContent.ofVolumeFraction(possible))).fibreVolumeFraction())
+        assertThat(lay(withVoids(0), layer.with(FibreContent.ofVolumeFraction(possible)))
+                        .fibreVolumeFraction())
                 .isCloseTo(possible, within(1e-14));
         assertThatThrownBy(() -> layer.with(FibreContent.ofVolumeFraction(impossible)))
                 .hasMessageContaining("bed holds at most")
@@ -302,11 +352,16 @@ class LayerContentTest {
     @Test
     void everyPlyMustHaveRoomForItself() {
         Workshop lean = Workshop.USUAL.withContentRules(List.of(new ContentRule(
-                Optional.empty(), Optional.of(Form.MAT), Optional.empty(), Optional.empty(), FibreContent.ofVolumeFraction(0.5))));
+                Optional.empty(),
+                Optional.of(Form.MAT),
+                Optional.empty(),
+                Optional.empty(),
+                FibreContent.ofVolumeFraction(0.5))));
         assertThatThrownBy(() -> new Estimator(lean).lay(zone(1, hand(combination(0.6, 0.3)))))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("zone panel, layer 1: combination-900: its mat plies would be 52 % fibre by volume; such a bed"
-                        + " holds at most 45 %");
+                .hasMessage(
+                        "zone panel, layer 1: combination-900: its mat plies would be 52 % fibre by volume; such a bed"
+                                + " holds at most 45 %");
     }
 
     @Test
@@ -326,7 +381,8 @@ class LayerContentTest {
     @Test
     void aResinRatioMayExceedOne() {
         assertThat(FibreContent.ofResinRatio(2.5).value()).isEqualTo(2.5);
-        assertThatThrownBy(() -> FibreContent.ofResinRatio(0)).hasMessageContaining("resin-ratio must be above 0, not 0.0");
+        assertThatThrownBy(() -> FibreContent.ofResinRatio(0))
+                .hasMessageContaining("resin-ratio must be above 0, not 0.0");
     }
 
     /** Two faces of 0.25 kg/m² by hand, of 0.40 infused; 80 kg/m³ by 10 mm of core. */
@@ -364,7 +420,9 @@ class LayerContentTest {
     void groovesMustFitTheCore() {
         assertThatThrownBy(() -> core(CoreFinish.grooved(new Grooves(0.002, 0.005, 0.02, 2, 1)), Optional.empty()))
                 .hasMessageContaining("pvc-80 of 10.0 mm cannot hold grooves 5.0 mm deep in 2 face(s)");
-        assertThat(core(CoreFinish.grooved(new Grooves(0.002, 0.005, 0.02, 1, 1)), Optional.empty()).finish().grooves())
+        assertThat(core(CoreFinish.grooved(new Grooves(0.002, 0.005, 0.02, 1, 1)), Optional.empty())
+                        .finish()
+                        .grooves())
                 .isPresent();
         assertThatThrownBy(() -> new CoreFinish(CoreFinish.Kind.PLAIN, Optional.of(Grooves.USUAL)))
                 .hasMessage("grooves go with a grooved finish, not with plain");
@@ -373,7 +431,8 @@ class LayerContentTest {
     /** A bed of 1 mm takes the place of the resin at one face; it is a ply of the paste's modulus. */
     @Test
     void aBedIsAPlyOfPaste() {
-        LaidLayer laid = lay(Workshop.USUAL, core(CoreFinish.PLAIN, Optional.of(new Bed(PASTE, Dose.usual(PASTE, MEKP), 0.001))));
+        LaidLayer laid = lay(
+                Workshop.USUAL, core(CoreFinish.PLAIN, Optional.of(new Bed(PASTE, Dose.usual(PASTE, MEKP), 0.001))));
         assertThat(laid.resinMass().planned()).isEqualTo(0.25);
         assertThat(laid.bedMass()).isCloseTo(1.22, within(1e-15));
         assertThat(laid.thickness().planned()).isCloseTo(0.011, within(1e-16));
@@ -404,7 +463,9 @@ class LayerContentTest {
         assertThat(laid.massPerArea().planned()).isCloseTo(1.86, within(1e-14));
         assertThat(laid.resinMass().planned() / 3).isCloseTo(0.6, within(0.02));
         assertThat(laid.coreMass()).isEqualTo(0.105);
-        assertThat(laid.plies()).singleElement().satisfies(ply -> assertThat(ply.thickness()).isEqualTo(0.003));
+        assertThat(laid.plies())
+                .singleElement()
+                .satisfies(ply -> assertThat(ply.thickness()).isEqualTo(0.003));
     }
 
     @Test
@@ -417,7 +478,8 @@ class LayerContentTest {
             assertThat(ply.angleDegrees()).isEqualTo(30);
         });
         ZoneEstimate zone = USUAL.lay(zone(1, new LaminaLayer(lamina, 1600, 0.005, 30, "")));
-        assertThat(zone.fibreMassFraction() + zone.fibreVolumeFraction() + zone.voidFraction()).isZero();
+        assertThat(zone.fibreMassFraction() + zone.fibreVolumeFraction() + zone.voidFraction())
+                .isZero();
     }
 
     /** A zone's fibre content counts its reinforced layers only, as a burn-off measures. */
@@ -434,7 +496,8 @@ class LayerContentTest {
     @Test
     void flaxIsLaidByVolume() {
         Reinforcement flax = single("flax", Form.UNIDIRECTIONAL, FLAX, 0.2);
-        assertThat(lay(Workshop.USUAL, ReinforcementLayer.of(flax, HAND_EPOXY)).fibreVolumeFraction()).isCloseTo(0.24, within(1e-14));
+        assertThat(lay(Workshop.USUAL, ReinforcementLayer.of(flax, HAND_EPOXY)).fibreVolumeFraction())
+                .isCloseTo(0.24, within(1e-14));
     }
 
     private static LaidLayer lay(Workshop workshop, Layer layer) {

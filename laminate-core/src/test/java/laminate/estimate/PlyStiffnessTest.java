@@ -20,9 +20,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import laminate.material.FibrePly;
 import laminate.material.Figure;
 import laminate.material.Figures;
-import laminate.material.FibrePly;
 import laminate.material.Form;
 import laminate.material.Property;
 import laminate.material.Reinforcement;
@@ -34,8 +34,8 @@ import laminate.process.Workshop;
 import laminate.theory.FibreProperties;
 import laminate.theory.Lamina;
 import laminate.theory.Laminate;
-import laminate.theory.MatrixProperties;
 import laminate.theory.Matrix3;
+import laminate.theory.MatrixProperties;
 import laminate.theory.Micromechanics;
 import laminate.theory.Ply;
 import laminate.theory.RandomMat;
@@ -49,7 +49,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 class PlyStiffnessTest {
     private static final FibreProperties GLASS =
             FibreProperties.of(72.4e9, 72.4e9, 29.67e9, 0.22).withExpansion(5.3e-6, 5.3e-6);
-    private static final MatrixProperties POLYESTER = MatrixProperties.of(3.3e9, 0.36).withExpansion(60e-6);
+    private static final MatrixProperties POLYESTER =
+            MatrixProperties.of(3.3e9, 0.36).withExpansion(60e-6);
 
     @ParameterizedTest
     @EnumSource(Micromechanics.class)
@@ -59,10 +60,13 @@ class PlyStiffnessTest {
         LaidLayer straight = lay(workshop, hand(unidirectional(0.6)));
         assertThat(lamina(straight)).isEqualTo(theory(model, straight));
         LaidLayer woven = lay(workshop, hand(roving(0.6)));
-        assertThat(lamina(woven)).isEqualTo(Woven.crossed(theory(model, woven), 0.5, basis.woven().value()));
+        assertThat(lamina(woven))
+                .isEqualTo(
+                        Woven.crossed(theory(model, woven), 0.5, basis.woven().value()));
         LaidLayer mat = lay(workshop, hand(mat(0.6)));
         assertThat(lamina(mat))
-                .isEqualTo(RandomMat.average(theory(model, mat)).scaledBy(basis.mat().value()));
+                .isEqualTo(RandomMat.average(theory(model, mat))
+                        .scaledBy(basis.mat().value()));
     }
 
     private static Lamina theory(Micromechanics model, LaidLayer laid) {
@@ -71,8 +75,10 @@ class PlyStiffnessTest {
 
     @Test
     void theMarineRuleHasKnockDownsOfItsOwn() {
-        assertThat(StiffnessBasis.usual(Micromechanics.MARINE_RULE).knockDown(Form.MAT)).isEqualTo(1);
-        assertThat(StiffnessBasis.usual(Micromechanics.MARINE_RULE).knockDown(Form.WOVEN_CLOTH)).isEqualTo(0.925);
+        assertThat(StiffnessBasis.usual(Micromechanics.MARINE_RULE).knockDown(Form.MAT))
+                .isEqualTo(1);
+        assertThat(StiffnessBasis.usual(Micromechanics.MARINE_RULE).knockDown(Form.WOVEN_CLOTH))
+                .isEqualTo(0.925);
         assertThat(StiffnessBasis.USUAL.knockDown(Form.TISSUE)).isEqualTo(0.81);
         assertThat(StiffnessBasis.USUAL.knockDown(Form.WOVEN_ROVING)).isEqualTo(0.88);
         assertThat(StiffnessBasis.USUAL.knockDown(Form.STITCHED)).isEqualTo(1);
@@ -81,7 +87,8 @@ class PlyStiffnessTest {
     @ParameterizedTest
     @CsvSource({"0, 1", "1.01, 1", "1, 0", "1, 1.01"})
     void aKnockDownIsAboveNothingAndAtMostOne(double mat, double woven) {
-        assertThatThrownBy(() -> new StiffnessBasis(Micromechanics.HALPIN_TSAI, Figure.stated(mat), Figure.stated(woven)))
+        assertThatThrownBy(
+                        () -> new StiffnessBasis(Micromechanics.HALPIN_TSAI, Figure.stated(mat), Figure.stated(woven)))
                 .hasMessageContaining("must be above 0 % and at most 100 %");
     }
 
@@ -109,7 +116,8 @@ class PlyStiffnessTest {
     void measuredPropertiesAreUsedUntouched() {
         Lamina lamina = lamina(lay(Workshop.USUAL, hand(measured(roving(0.6), ply()))));
         assertThat(lamina).isEqualTo(Lamina.of(21e9, 20e9, 3.5e9, 0.13));
-        Figures whole = ply().with(Property.ALPHA1, 1e-5).with(Property.ALPHA2, 2e-5).with(Property.G23, 2e9);
+        Figures whole =
+                ply().with(Property.ALPHA1, 1e-5).with(Property.ALPHA2, 2e-5).with(Property.G23, 2e9);
         assertThat(lamina(lay(Workshop.USUAL, hand(measured(roving(0.6), whole)))))
                 .isEqualTo(Lamina.of(21e9, 20e9, 3.5e9, 0.13)
                         .withTransverseShear(3.5e9, 2e9)
@@ -146,17 +154,30 @@ class PlyStiffnessTest {
         assertThat(one.get(0, 0)).isCloseTo(other.get(0, 0), within(1e-9 * one.get(0, 0)));
         assertThat(one.get(0, 1)).isCloseTo(other.get(0, 1), within(1e-9 * one.get(0, 0)));
         assertThat(one.get(2, 2)).isCloseTo(other.get(2, 2), within(1e-9 * one.get(0, 0)));
-        double alpha = Laminate.of(joined.plies()).thermalExpansion().orElseThrow().strain().x();
-        double expected = (laid.plies().get(0).lamina().thermalExpansion().orElseThrow().along()
-                        * stretch(laid.plies().get(0))
-                + laid.plies().get(1).lamina().thermalExpansion().orElseThrow().along() * stretch(laid.plies().get(1)))
-                / (stretch(laid.plies().get(0)) + stretch(laid.plies().get(1)));
+        double alpha = Laminate.of(joined.plies())
+                .thermalExpansion()
+                .orElseThrow()
+                .strain()
+                .x();
+        double expected =
+                (laid.plies().get(0).lamina().thermalExpansion().orElseThrow().along()
+                                        * stretch(laid.plies().get(0))
+                                + laid.plies()
+                                                .get(1)
+                                                .lamina()
+                                                .thermalExpansion()
+                                                .orElseThrow()
+                                                .along()
+                                        * stretch(laid.plies().get(1)))
+                        / (stretch(laid.plies().get(0)) + stretch(laid.plies().get(1)));
         assertThat(alpha).isCloseTo(expected, within(1e-12 * Math.abs(expected) + 1e-18));
     }
 
     /** (Q11 + Q12) t of a ply alike in both directions. */
     private static double stretch(Ply ply) {
-        return (ply.lamina().reducedStiffness().Q11() + ply.lamina().reducedStiffness().Q12()) * ply.thickness();
+        return (ply.lamina().reducedStiffness().Q11()
+                        + ply.lamina().reducedStiffness().Q12())
+                * ply.thickness();
     }
 
     @Test
@@ -177,9 +198,13 @@ class PlyStiffnessTest {
     void aTurnedLayerIsReversedAndItsAnglesNegated() {
         Reinforcement skew = stitched(
                 "skew", FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.2), FibrePly.of(E_GLASS, Form.STITCHED, -45, 0.4));
-        assertThat(ReinforcementLayer.of(skew, HAND).plies()).extracting(FibrePly::angle).containsExactly(0.0, -45.0);
+        assertThat(ReinforcementLayer.of(skew, HAND).plies())
+                .extracting(FibrePly::angle)
+                .containsExactly(0.0, -45.0);
         assertThat(turned(skew, HAND, 0).plies()).extracting(FibrePly::angle).containsExactly(45.0, 0.0);
-        assertThat(turned(skew, HAND, 0).plies()).extracting(FibrePly::arealMass).containsExactly(0.4, 0.2);
+        assertThat(turned(skew, HAND, 0).plies())
+                .extracting(FibrePly::arealMass)
+                .containsExactly(0.4, 0.2);
         assertThat(turned(skew, HAND, 30).plies()).extracting(FibrePly::angle).containsExactly(75.0, 30.0);
         Matrix3 b = laminate(ReinforcementLayer.of(skew, HAND)).coupling();
         Matrix3 turned = laminate(turned(skew, HAND, 0)).coupling();
@@ -190,16 +215,20 @@ class PlyStiffnessTest {
     /** One layer and its turned twin over it are symmetric for a biaxial, whose angles are their own negatives. */
     @Test
     void aBiaxialAndItsTurnedTwinAreSymmetric() {
-        assertThat(laminate(ReinforcementLayer.of(biaxial(0.6), HAND)).isCoupled()).isTrue();
-        assertThat(laminate(ReinforcementLayer.of(biaxial(0.6), HAND), turned(biaxial(0.6), HAND, 0)).isCoupled())
+        assertThat(laminate(ReinforcementLayer.of(biaxial(0.6), HAND)).isCoupled())
+                .isTrue();
+        assertThat(laminate(ReinforcementLayer.of(biaxial(0.6), HAND), turned(biaxial(0.6), HAND, 0))
+                        .isCoupled())
                 .isFalse();
     }
 
     @Test
     void aCombinationHasItsRovingTowardsTheMould() {
         List<Ply> plies = lay(Workshop.USUAL, hand(combination(0.6, 0.3))).plies();
-        assertThat(plies.get(0).lamina().E1()).isGreaterThan(1.5 * plies.get(1).lamina().E1());
-        List<Ply> over = lay(Workshop.USUAL, turned(combination(0.6, 0.3), HAND, 0)).plies();
+        assertThat(plies.get(0).lamina().E1())
+                .isGreaterThan(1.5 * plies.get(1).lamina().E1());
+        List<Ply> over =
+                lay(Workshop.USUAL, turned(combination(0.6, 0.3), HAND, 0)).plies();
         assertThat(over.get(1)).isEqualTo(plies.get(0));
     }
 
@@ -215,8 +244,7 @@ class PlyStiffnessTest {
                 Figures.none().with(Property.AREAL_WEIGHT, 0.3),
                 Optional.empty());
         LaidLayer laid = lay(Workshop.USUAL, hand(cloth));
-        assertThat(lamina(laid))
-                .isEqualTo(Woven.crossed(theory(Micromechanics.HALPIN_TSAI, laid), 0.8, 0.88));
+        assertThat(lamina(laid)).isEqualTo(Woven.crossed(theory(Micromechanics.HALPIN_TSAI, laid), 0.8, 0.88));
         assertThat(lamina(laid).E1()).isGreaterThan(1.5 * lamina(laid).E2());
     }
 
@@ -224,8 +252,9 @@ class PlyStiffnessTest {
     @Test
     void resinAddsThicknessRatherThanStiffness() {
         LaidLayer lean = lay(Workshop.USUAL, ReinforcementLayer.of(unidirectional(0.6), INFUSED));
-        LaidLayer rich = lay(Workshop.USUAL, ReinforcementLayer.of(unidirectional(0.6), INFUSED)
-                .with(FibreContent.ofVolumeFraction(0.35)));
+        LaidLayer rich = lay(
+                Workshop.USUAL,
+                ReinforcementLayer.of(unidirectional(0.6), INFUSED).with(FibreContent.ofVolumeFraction(0.35)));
         assertThat(lamina(rich).E1()).isLessThan(lamina(lean).E1());
         double membrane = lamina(lean).E1() * lean.thickness().planned();
         assertThat(lamina(rich).E1() * rich.thickness().planned()).isBetween(membrane, 1.12 * membrane);

@@ -10,7 +10,6 @@ import static laminate.testing.TestMaterials.POLYESTER;
 import static laminate.testing.TestMaterials.PVC;
 import static laminate.testing.TestMaterials.mat;
 import static laminate.testing.TestMaterials.roving;
-import static laminate.testing.TestMaterials.with;
 import static laminate.testing.TestParts.BAG;
 import static laminate.testing.TestParts.HAND;
 import static laminate.testing.TestParts.HAND_EPOXY;
@@ -60,7 +59,8 @@ class QuantitiesTest {
     /** Mat of 0.3 kg/m² on 10 m²: 7 kg of resin, 8 % of it left in the pot, styrene gone from what is applied. */
     @Test
     void resinByHand() {
-        Quantities quantities = estimate(Workshop.USUAL, zone(10, hand(mat(0.3)))).quantities();
+        Quantities quantities =
+                estimate(Workshop.USUAL, zone(10, hand(mat(0.3)))).quantities();
         ResinQuantity resin = quantities.resins().get(0);
         assertThat(resin.use().use()).isEqualTo("laminate");
         assertThat(resin.inPart()).isCloseTo(7, within(1e-13));
@@ -74,7 +74,8 @@ class QuantitiesTest {
     /** The matrix holds the hardener: 100 to 30, so 1/1.3 of what is mixed is resin; nothing evaporates. */
     @Test
     void twoPartResin() {
-        Quantities quantities = estimate(withoutLosses(), zone(10, ReinforcementLayer.of(mat(0.3), HAND_EPOXY))).quantities();
+        Quantities quantities = estimate(withoutLosses(), zone(10, ReinforcementLayer.of(mat(0.3), HAND_EPOXY)))
+                .quantities();
         assertThat(quantities.resinInPart()).isCloseTo(7, within(1e-13));
         assertThat(quantities.resinToMix()).isCloseTo(7 / 1.3, within(1e-13));
         assertThat(quantities.agent()).isCloseTo(7 * 0.3 / 1.3, within(1e-13));
@@ -88,7 +89,8 @@ class QuantitiesTest {
     /** A peroxide is neither in the part nor in what is mixed. */
     @Test
     void peroxideIsALineOfItsOwn() {
-        Quantities quantities = estimate(withoutLosses(), zone(10, hand(mat(0.3)))).quantities();
+        Quantities quantities =
+                estimate(withoutLosses(), zone(10, hand(mat(0.3)))).quantities();
         assertThat(material(quantities, "mekp").inPart()).isZero();
         assertThat(material(quantities, "mekp").kind()).isEqualTo("catalyst");
         assertThat(material(quantities, "polyester-ortho").inPart()).isCloseTo(7, within(1e-13));
@@ -99,8 +101,15 @@ class QuantitiesTest {
     /** Nothing evaporates under an infusion bag; peel ply, mesh, lines, bucket and catch pot hold resin. */
     @Test
     void resinByInfusion() {
-        Part part = times(3, part(zone(2, ReinforcementLayer.of(roving(0.6), INFUSED), ReinforcementLayer.of(roving(0.6), INFUSED))));
-        ResinQuantity resin = new Estimator(Workshop.USUAL).estimate(part).quantities().resins().get(0);
+        Part part = times(
+                3,
+                part(zone(
+                        2, ReinforcementLayer.of(roving(0.6), INFUSED), ReinforcementLayer.of(roving(0.6), INFUSED))));
+        ResinQuantity resin = new Estimator(Workshop.USUAL)
+                .estimate(part)
+                .quantities()
+                .resins()
+                .get(0);
         double fibre = 2 * 0.6 / 2560;
         double inPart = 6 * (fibre / 0.5 * 0.99 - fibre) * 1140;
         assertThat(resin.inPart()).isCloseTo(inPart, within(1e-12));
@@ -114,14 +123,18 @@ class QuantitiesTest {
     void bagsAreFittedOnceForEachStage() {
         Workshop bagOnly = onlyLoss(Loss.BAG, 0.15);
         ReinforcementLayer skin = ReinforcementLayer.of(mat(0.3), BAG);
-        assertThat(lost(bagOnly, zone(2, skin, skin, CoreLayer.of(PVC, 0.01, BAG), skin))).isCloseTo(0.3, within(1e-13));
+        assertThat(lost(bagOnly, zone(2, skin, skin, CoreLayer.of(PVC, 0.01, BAG), skin)))
+                .isCloseTo(0.3, within(1e-13));
         assertThat(lost(bagOnly, zone(2, staged(mat(0.3), BAG, "a"), staged(mat(0.3), BAG, "b"))))
                 .isCloseTo(0.6, within(1e-13));
-        assertThat(lost(bagOnly, trimmed(zone(2, skin), new Trim(5, 0.1)))).isCloseTo(0.15 * 2.5 + 0.7 * 0.5 * 0.64 / 0.36 * 0.3 / 0.7, within(1e-13));
+        assertThat(lost(bagOnly, trimmed(zone(2, skin), new Trim(5, 0.1))))
+                .isCloseTo(0.15 * 2.5 + 0.7 * 0.5 * 0.64 / 0.36 * 0.3 / 0.7, within(1e-13));
     }
 
     private static double lost(Workshop workshop, Zone zone) {
-        return estimate(workshop, zone).quantities().resins().stream().mapToDouble(ResinQuantity::lost).sum();
+        return estimate(workshop, zone).quantities().resins().stream()
+                .mapToDouble(ResinQuantity::lost)
+                .sum();
     }
 
     private static Workshop onlyLoss(Loss loss, double value) {
@@ -140,23 +153,27 @@ class QuantitiesTest {
         Workshop linesOnly = onlyLoss(Loss.LINES, 0.2);
         CoreLayer bedded = new CoreLayer(PVC, 0.01, 0, CoreFinish.PLAIN, INFUSED, Optional.of(bed()), "");
         Zone zone = coated(List.of(gelcoat(0.0005)), ReinforcementLayer.of(mat(0.3), INFUSED), bedded);
-        Quantities quantities = new Estimator(linesOnly).estimate(times(4, part(zone, zone))).quantities();
+        Quantities quantities =
+                new Estimator(linesOnly).estimate(times(4, part(zone, zone))).quantities();
         assertThat(quantities.resins()).extracting(ResinQuantity::lost).containsExactly(0.0, 0.8, 0.0);
-        assertThat(quantities.resins()).extracting(r -> r.use().use()).containsExactly("gelcoat", "laminate", "bonding");
+        assertThat(quantities.resins())
+                .extracting(r -> r.use().use())
+                .containsExactly("gelcoat", "laminate", "bonding");
     }
 
     /** A stage of the name that pastes have is still drawn through lines. */
     @Test
     void aStageMayBeCalledBonding() {
-        Quantities quantities =
-                estimate(onlyLoss(Loss.BUCKET, 0.4), zone(1, staged(mat(0.3), INFUSED, "bonding"))).quantities();
+        Quantities quantities = estimate(onlyLoss(Loss.BUCKET, 0.4), zone(1, staged(mat(0.3), INFUSED, "bonding")))
+                .quantities();
         assertThat(quantities.resins().get(0).lost()).isEqualTo(0.4);
     }
 
     /** 0.5 mm wet of 1200 kg/m³ is 0.6 kg/m²; of it 0.286 · 0.35 − 0.0529 evaporates; 10 % is left in the pot. */
     @Test
     void gelcoatByWetFilm() {
-        Quantities quantities = estimate(Workshop.USUAL, coated(List.of(gelcoat(0.0005)), hand(mat(0.3)))).quantities();
+        Quantities quantities = estimate(Workshop.USUAL, coated(List.of(gelcoat(0.0005)), hand(mat(0.3))))
+                .quantities();
         ResinQuantity gelcoat = quantities.resins().get(0);
         double share = 0.286 * 0.35 - 0.0529;
         assertThat(gelcoat.use().use()).isEqualTo("gelcoat");
@@ -174,8 +191,19 @@ class QuantitiesTest {
     void sprayedGelcoatLosesMoreStyrene() {
         Workshop usual = Workshop.USUAL;
         Workshop sprayed = new Workshop(
-                usual.temperature(), usual.contentRules(), usual.voids(), usual.losses(), true, usual.evaporation(), usual.labour(), usual.consumables(), usual.stiffness());
-        ResinQuantity gelcoat = estimate(sprayed, coated(List.of(gelcoat(0.0005)), hand(mat(0.3)))).quantities().resins().get(0);
+                usual.temperature(),
+                usual.contentRules(),
+                usual.voids(),
+                usual.losses(),
+                true,
+                usual.evaporation(),
+                usual.labour(),
+                usual.consumables(),
+                usual.stiffness());
+        ResinQuantity gelcoat = estimate(sprayed, coated(List.of(gelcoat(0.0005)), hand(mat(0.3))))
+                .quantities()
+                .resins()
+                .get(0);
         assertThat(gelcoat.evaporated()).isCloseTo(0.6 * (1.036 * 0.35 - 0.195), within(1e-14));
     }
 
@@ -202,7 +230,9 @@ class QuantitiesTest {
         double cured = 0.0005 * 1150 * (1 - share) / 1220;
         double applied = 0.0005 * 1150;
         for (Film film : List.of(
-                new Film(Film.Basis.WET, 0.0005), new Film(Film.Basis.CURED, cured), new Film(Film.Basis.AREAL_WEIGHT, applied))) {
+                new Film(Film.Basis.WET, 0.0005),
+                new Film(Film.Basis.CURED, cured),
+                new Film(Film.Basis.AREAL_WEIGHT, applied))) {
             LaidCoating laid = LaidCoating.of(coating(FLOWCOAT, film), Workshop.USUAL);
             assertThat(laid.applied()).isCloseTo(applied, within(1e-15));
             assertThat(laid.thickness().planned()).isCloseTo(cured, within(1e-18));
@@ -215,7 +245,8 @@ class QuantitiesTest {
     @Test
     void resinToMixStaysBelowWhatALiberalTradeSheetAllows() {
         Quantities mat = estimate(Workshop.USUAL, zone(1, hand(mat(0.457)))).quantities();
-        Quantities roving = estimate(Workshop.USUAL, zone(1, hand(roving(0.814)))).quantities();
+        Quantities roving =
+                estimate(Workshop.USUAL, zone(1, hand(roving(0.814)))).quantities();
         assertThat(mat.resinToMix() / mat.fibre()).isBetween(2.5, 3.3);
         assertThat(roving.resinToMix() / roving.fibre()).isBetween(1.1, 1.6);
     }
@@ -223,8 +254,11 @@ class QuantitiesTest {
     /** A rule of thumb: 0.8 to 1.0 kg of resin on a square metre of each mat of 450 or roving of 600 g/m². */
     @Test
     void resinOfALayerIsThatOfTheRuleOfThumb() {
-        double mat = estimate(withoutLosses(), zone(1, hand(mat(0.45)))).quantities().resinInPart();
-        double roving = estimate(withoutLosses(), zone(1, hand(roving(0.6)))).quantities().resinInPart();
+        double mat =
+                estimate(withoutLosses(), zone(1, hand(mat(0.45)))).quantities().resinInPart();
+        double roving = estimate(withoutLosses(), zone(1, hand(roving(0.6))))
+                .quantities()
+                .resinInPart();
         assertThat((mat + roving) / 2).isBetween(0.8, 1.0);
     }
 
@@ -256,13 +290,25 @@ class QuantitiesTest {
         LayUp faster = new LayUp(Process.HAND_LAY_UP, POLYESTER, Dose.of(POLYESTER, MEKP, 0.02));
         Quantities quantities = estimate(
                         Workshop.USUAL,
-                        zone(1, staged(mat(0.3), HAND, "skin coat"), hand(mat(0.3)), ReinforcementLayer.of(mat(0.3), cumene)),
+                        zone(
+                                1,
+                                staged(mat(0.3), HAND, "skin coat"),
+                                hand(mat(0.3)),
+                                ReinforcementLayer.of(mat(0.3), cumene)),
                         zone(2, hand(mat(0.3)), ReinforcementLayer.of(mat(0.3), faster)))
                 .quantities();
-        assertThat(quantities.resins()).extracting(r -> r.use().use() + " " + r.dose().agent().id() + " " + r.dose().ratio())
-                .containsExactly("skin coat mekp 0.015", "laminate mekp 0.015", "laminate cumene-peroxide 0.015", "laminate mekp 0.02");
+        assertThat(quantities.resins())
+                .extracting(r -> r.use().use() + " " + r.dose().agent().id() + " "
+                        + r.dose().ratio())
+                .containsExactly(
+                        "skin coat mekp 0.015",
+                        "laminate mekp 0.015",
+                        "laminate cumene-peroxide 0.015",
+                        "laminate mekp 0.02");
         // The same resin in several pots is bought once.
-        assertThat(quantities.materials()).extracting(MaterialQuantity::material).containsExactly("mat-300", "polyester-ortho", "mekp", "cumene-peroxide");
+        assertThat(quantities.materials())
+                .extracting(MaterialQuantity::material)
+                .containsExactly("mat-300", "polyester-ortho", "mekp", "cumene-peroxide");
     }
 
     @Test
@@ -293,7 +339,8 @@ class QuantitiesTest {
     @Test
     void aLayerThatCannotBeLaidIsNamed() {
         Workshop porous = Workshop.USUAL.withVoids(Map.of(Process.INFUSION, Figure.stated(0.49)));
-        assertThatThrownBy(() -> estimate(porous, zone(1, hand(mat(0.3)), ReinforcementLayer.of(roving(0.6), INFUSED), hand(mat(0.3)))))
+        assertThatThrownBy(() -> estimate(
+                        porous, zone(1, hand(mat(0.3)), ReinforcementLayer.of(roving(0.6), INFUSED), hand(mat(0.3)))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("zone panel, layer 2: fibre-volume-fraction");
     }
@@ -301,7 +348,12 @@ class QuantitiesTest {
     /** The work grows with the zones, not with their square: twenty times the zones within sixty times the time. */
     @Test
     void fiveThousandZonesTakeTimeInProportion() {
-        Zone zone = coated(List.of(gelcoat(0.0005)), hand(mat(0.3)), hand(roving(0.6)), CoreLayer.of(PVC, 0.01, HAND), hand(mat(0.3)));
+        Zone zone = coated(
+                List.of(gelcoat(0.0005)),
+                hand(mat(0.3)),
+                hand(roving(0.6)),
+                CoreLayer.of(PVC, 0.01, HAND),
+                hand(mat(0.3)));
         seconds(zone, 2000);
         double few = Math.max(seconds(zone, 250), 1e-3);
         assertThat(seconds(zone, 5000)).isLessThan(60 * few);
@@ -316,7 +368,10 @@ class QuantitiesTest {
     }
 
     private static MaterialQuantity material(Quantities quantities, String id) {
-        return quantities.materials().stream().filter(m -> m.material().equals(id)).findFirst().orElseThrow();
+        return quantities.materials().stream()
+                .filter(m -> m.material().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static PartEstimate estimate(Workshop workshop, Zone... zones) {

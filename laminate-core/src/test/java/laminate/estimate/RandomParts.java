@@ -79,8 +79,9 @@ final class RandomParts {
         for (int i = 0; i < count; i++) {
             zones.add(zone(random, "zone " + i));
         }
-        List<Item> items =
-                random.nextBoolean() ? List.of() : List.of(new Item("hinge", 2, 0.12 * random.nextDouble(), Optional.empty()));
+        List<Item> items = random.nextBoolean()
+                ? List.of()
+                : List.of(new Item("hinge", 2, 0.12 * random.nextDouble(), Optional.empty()));
         return new Part("part", 1 + random.nextInt(4), zones, items, Measured.NOTHING);
     }
 
@@ -91,7 +92,8 @@ final class RandomParts {
         for (int i = 0; i < count; i++) {
             layers.add(layer(random, layUp, i < 2 ? "" : "bulk"));
         }
-        Optional<Trim> trim = random.nextBoolean() ? Optional.empty() : Optional.of(new Trim(3 * random.nextDouble() + 0.1, 0.04));
+        Optional<Trim> trim =
+                random.nextBoolean() ? Optional.empty() : Optional.of(new Trim(3 * random.nextDouble() + 0.1, 0.04));
         return new Zone(
                 name,
                 0.05 + 5 * random.nextDouble(),
@@ -119,23 +121,27 @@ final class RandomParts {
 
     private static Layer layer(Random random, LayUp layUp, String stage) {
         return switch (random.nextInt(8)) {
-            case 0 -> new CoreLayer(
-                    PVC,
-                    0.005 + 0.02 * random.nextDouble(),
-                    0,
-                    CoreFinish.of(CoreFinish.Kind.values()[random.nextInt(4)]),
-                    layUp,
-                    random.nextBoolean() ? Optional.empty() : Optional.of(new Bed(PASTE, Dose.usual(PASTE, MEKP), 0.001)),
-                    stage);
+            case 0 ->
+                new CoreLayer(
+                        PVC,
+                        0.005 + 0.02 * random.nextDouble(),
+                        0,
+                        CoreFinish.of(CoreFinish.Kind.values()[random.nextInt(4)]),
+                        layUp,
+                        random.nextBoolean()
+                                ? Optional.empty()
+                                : Optional.of(new Bed(PASTE, Dose.usual(PASTE, MEKP), 0.001)),
+                        stage);
             case 1 -> new BulkerLayer(BULKING_MAT, layUp, stage);
             case 2 -> new LaminaLayer(Lamina.of(40e9, 9e9, 4e9, 0.28), 1900, 0.0005, 30, stage);
-            default -> new ReinforcementLayer(
-                    REINFORCEMENTS.get(random.nextInt(REINFORCEMENTS.size())),
-                    45 * random.nextInt(4),
-                    random.nextBoolean(),
-                    layUp,
-                    Optional.empty(),
-                    stage);
+            default ->
+                new ReinforcementLayer(
+                        REINFORCEMENTS.get(random.nextInt(REINFORCEMENTS.size())),
+                        45 * random.nextInt(4),
+                        random.nextBoolean(),
+                        layUp,
+                        Optional.empty(),
+                        stage);
         };
     }
 }

@@ -54,7 +54,8 @@ class ThicknessValidationTest {
     @MethodSource("wholeRange")
     void followsTheStandardsThicknessFormula(double w, double psi) {
         // 80 % by mass is 65.2 % by volume: of our forms a straight bed alone holds as much.
-        LaidLayer laid = lay(ContentSet.ISO_NOMINAL_SIMPLE, hand(unidirectional(w)).with(FibreContent.ofMassFraction(psi)));
+        LaidLayer laid =
+                lay(ContentSet.ISO_NOMINAL_SIMPLE, hand(unidirectional(w)).with(FibreContent.ofMassFraction(psi)));
         double standard = w / 3.072 * (2.56 / psi - 1.36) / 1000;
         assertThat(laid.thickness().planned()).isCloseTo(standard, within(1e-13));
         assertThat(laid.fibreMassFraction()).isCloseTo(psi, within(1e-14));
@@ -70,7 +71,8 @@ class ThicknessValidationTest {
         ".66, .820, .476, 1848, .52"
     })
     void agreesWithTheTableOfCheckValues(double psi, double millimetres, double vf, double density, double ratio) {
-        LaidLayer laid = lay(ContentSet.ISO_NOMINAL_SIMPLE, hand(unidirectional(1)).with(FibreContent.ofMassFraction(psi)));
+        LaidLayer laid =
+                lay(ContentSet.ISO_NOMINAL_SIMPLE, hand(unidirectional(1)).with(FibreContent.ofMassFraction(psi)));
         double thickness = laid.thickness().planned();
         assertThat(thickness * 1000).isCloseTo(millimetres, within(0.0005));
         assertThat(laid.fibreVolumeFraction()).isCloseTo(vf, within(0.0005));
@@ -81,18 +83,20 @@ class ThicknessValidationTest {
     /** ISO 12215-5:2008, Annex C, nominal glass contents, from memory. */
     @ParameterizedTest
     @CsvSource({
-        "mat,            .30, .25, .36", "roving,         .48, .36, .58", "cloth,          .48, .36, .58",
-        "biaxial,        .50, .38, .60", "unidirectional, .55, .41, .66"
+        "mat,            .30, .25, .36",
+        "roving,         .48, .36, .58",
+        "cloth,          .48, .36, .58",
+        "biaxial,        .50, .38, .60",
+        "unidirectional, .55, .41, .66"
     })
     void takesTheStandardsNominalContents(String form, double simple, double complex, double bag) {
-        Reinforcement reinforcement =
-                switch (form) {
-                    case "mat" -> mat(0.6);
-                    case "roving" -> roving(0.6);
-                    case "cloth" -> cloth(0.6);
-                    case "biaxial" -> biaxial(0.6);
-                    default -> unidirectional(0.6);
-                };
+        Reinforcement reinforcement = switch (form) {
+            case "mat" -> mat(0.6);
+            case "roving" -> roving(0.6);
+            case "cloth" -> cloth(0.6);
+            case "biaxial" -> biaxial(0.6);
+            default -> unidirectional(0.6);
+        };
         checkContents(reinforcement, simple, complex, bag);
     }
 
@@ -121,7 +125,8 @@ class ThicknessValidationTest {
     @ParameterizedTest
     @MethodSource("wholeRange")
     void theStandardsContentScattersAsTheTradesDoes(double w, double ignored) {
-        LaidLayer standard = lay(ContentSet.ISO_NOMINAL_SIMPLE, ReinforcementLayer.of(roving(w), layUp(Process.INFUSION, POLYESTER)));
+        LaidLayer standard = lay(
+                ContentSet.ISO_NOMINAL_SIMPLE, ReinforcementLayer.of(roving(w), layUp(Process.INFUSION, POLYESTER)));
         LaidLayer trade = lay(ContentSet.TRADE, ReinforcementLayer.of(roving(w), layUp(Process.INFUSION, POLYESTER)));
         assertThat(standard.resinMass().least() / standard.resinMass().planned())
                 .isCloseTo(trade.resinMass().least() / trade.resinMass().planned(), within(0.02));
@@ -148,8 +153,10 @@ class ThicknessValidationTest {
                 .estimate(Part.of("sheet", List.of(zone(glass / 0.3, hand(mat(0.3))))))
                 .quantities();
         assertThat(quantities.fibre()).isCloseTo(glass, within(1e-12));
-        assertThat(quantities.mass()).isCloseTo((Double) map(given.get("expected")).get("laminate"), within(1e-9));
-        assertThat(quantities.resinInPart()).isCloseTo((Double) map(given.get("expected")).get("resin"), within(1e-9));
+        assertThat(quantities.mass())
+                .isCloseTo((Double) map(given.get("expected")).get("laminate"), within(1e-9));
+        assertThat(quantities.resinInPart())
+                .isCloseTo((Double) map(given.get("expected")).get("resin"), within(1e-9));
     }
 
     /** Practical Action, Fibreglass boat building: resin to mat 2.5 to 1, to woven roving 1.25 to 1. */
@@ -163,8 +170,10 @@ class ThicknessValidationTest {
         assertThat(mat.fibreMassFraction()).isCloseTo(expected.get(0), within(1e-7));
         assertThat(woven.fibreMassFraction()).isCloseTo(expected.get(1), within(1e-7));
         // Our own nominal contents are the rounder 30 and 48 %: the brief prints "30 %" and "45 %".
-        assertThat(lay(ContentSet.TRADE, hand(mat(0.45))).resinMass().contains(0.45 * 2.5)).isTrue();
-        assertThat(lay(ContentSet.TRADE, hand(roving(0.6))).resinMass().contains(0.6 * 1.25)).isTrue();
+        assertThat(lay(ContentSet.TRADE, hand(mat(0.45))).resinMass().contains(0.45 * 2.5))
+                .isTrue();
+        assertThat(lay(ContentSet.TRADE, hand(roving(0.6))).resinMass().contains(0.6 * 1.25))
+                .isTrue();
     }
 
     private static Map<String, Object> reference(String id) {

@@ -4,7 +4,6 @@ import static laminate.testing.TestMaterials.GELCOAT;
 import static laminate.testing.TestMaterials.PVC;
 import static laminate.testing.TestMaterials.mat;
 import static laminate.testing.TestMaterials.roving;
-import static laminate.testing.TestMaterials.with;
 import static laminate.testing.TestParts.BAG;
 import static laminate.testing.TestParts.HAND;
 import static laminate.testing.TestParts.INFUSED;
@@ -43,10 +42,17 @@ class WorkTest {
     @Test
     void hoursByHand() {
         Zone zone = new Zone(
-                "lid", 1.9, 1, List.of(new Coating(GELCOAT, gelcoat(0.00025).dose(), new Film(Film.Basis.WET, 0.00025), 2)),
-                List.of(hand(mat(0.3)), CoreLayer.of(PVC, 0.01, HAND), hand(roving(0.6))), Optional.of(new Trim(2, 0.05)), ContentSet.TRADE, Measured.NOTHING);
+                "lid",
+                1.9,
+                1,
+                List.of(new Coating(GELCOAT, gelcoat(0.00025).dose(), new Film(Film.Basis.WET, 0.00025), 2)),
+                List.of(hand(mat(0.3)), CoreLayer.of(PVC, 0.01, HAND), hand(roving(0.6))),
+                Optional.of(new Trim(2, 0.05)),
+                ContentSet.TRADE,
+                Measured.NOTHING);
         PartEstimate estimate = new Estimator(Workshop.USUAL).estimate(times(2, part(zone)));
-        assertThat(estimate.operations()).extracting(o -> o.operation().name())
+        assertThat(estimate.operations())
+                .extracting(o -> o.operation().name())
                 .containsExactly("mould preparation", "gelcoat", "lay-up", "core", "trimming");
         assertThat(estimate.operations()).extracting(OperationTime::amount).containsExactly(4.0, 8.0, 8.0, 4.0, 4.0);
         double hours = 4 * 0.10 + 8 * 0.10 + 8 * 0.22 + 4 * 0.30 + 4 * 0.15;
@@ -56,10 +62,13 @@ class WorkTest {
     @Test
     void hoursOfBagsAndInfusions() {
         Zone infused = zone(2, ReinforcementLayer.of(mat(0.3), INFUSED), ReinforcementLayer.of(roving(0.6), INFUSED));
-        Zone bagged = zone(3, staged(mat(0.3), HAND, "skin"), staged(mat(0.3), BAG, "bulk"), staged(mat(0.3), BAG, "inner"));
+        Zone bagged =
+                zone(3, staged(mat(0.3), HAND, "skin"), staged(mat(0.3), BAG, "bulk"), staged(mat(0.3), BAG, "inner"));
         PartEstimate estimate = new Estimator(Workshop.USUAL).estimate(times(2, part(infused, bagged)));
-        assertThat(estimate.operations()).extracting(o -> o.operation().name() + " " + o.amount())
-                .containsExactly("mould preparation 10.0", "lay-up 18.0", "dry lay-up 8.0", "bagging 16.0", "infusion 2.0");
+        assertThat(estimate.operations())
+                .extracting(o -> o.operation().name() + " " + o.amount())
+                .containsExactly(
+                        "mould preparation 10.0", "lay-up 18.0", "dry lay-up 8.0", "bagging 16.0", "infusion 2.0");
     }
 
     @Test
@@ -73,8 +82,10 @@ class WorkTest {
         Workshop workshop = Workshop.USUAL.withLabour(new Labour(Optional.empty(), own));
         Zone zone = trimmed(zone(2, hand(mat(0.3)), hand(mat(0.3)), CoreLayer.of(PVC, 0.01, HAND)), new Trim(10, 0.1));
         PartEstimate estimate = new Estimator(workshop).estimate(times(2, part(zone)));
-        assertThat(estimate.operations()).extracting(o -> o.operation().name() + " " + o.amount() + " " + o.time())
-                .containsExactly("polishing 6.0 360.0", "rolling 12.0 360.0", "setting up 2.0 1200.0", "sealing 20.0 200.0");
+        assertThat(estimate.operations())
+                .extracting(o -> o.operation().name() + " " + o.amount() + " " + o.time())
+                .containsExactly(
+                        "polishing 6.0 360.0", "rolling 12.0 360.0", "setting up 2.0 1200.0", "sealing 20.0 200.0");
     }
 
     private static Operation operation(String name, Operation.Basis basis, double seconds) {
@@ -88,12 +99,17 @@ class WorkTest {
         assertThat(used(estimate, "gloves").pieces()).hasValue(24);
         assertThat(used(estimate, "peel-ply").area().orElseThrow()).isCloseTo(6 * 1.15, within(1e-13));
         assertThat(used(estimate, "sealant-tape").length()).hasValue(24);
-        double mixed = estimate.quantities().resins().stream().mapToDouble(ResinQuantity::mixed).sum();
-        assertThat(used(estimate, "acetone").amount(PriceBasis.LITRE).orElseThrow()).isCloseTo(0.15 * mixed, within(1e-13));
+        double mixed = estimate.quantities().resins().stream()
+                .mapToDouble(ResinQuantity::mixed)
+                .sum();
+        assertThat(used(estimate, "acetone").amount(PriceBasis.LITRE).orElseThrow())
+                .isCloseTo(0.15 * mixed, within(1e-13));
         assertThat(estimate.consumables()).extracting(MaterialQuantity::kind).containsOnly("consumable");
         PartEstimate infused = estimate(Workshop.USUAL, zone(2, ReinforcementLayer.of(mat(0.3), INFUSED)));
-        assertThat(infused.consumables()).extracting(MaterialQuantity::material)
-                .contains("flow-mesh", "spiral-tube", "feed-hose").doesNotContain("brush");
+        assertThat(infused.consumables())
+                .extracting(MaterialQuantity::material)
+                .contains("flow-mesh", "spiral-tube", "feed-hose")
+                .doesNotContain("brush");
     }
 
     @Test
@@ -105,15 +121,22 @@ class WorkTest {
                 new ConsumableUse("nothing", Figure.stated(0), PriceBasis.PIECE, ConsumableUse.Basis.MOULDING))));
         Zone zone = trimmed(zone(2, staged(mat(0.3), HAND, "skin"), staged(mat(0.3), BAG, "bulk")), new Trim(10, 0.1));
         PartEstimate estimate = estimate(workshop, zone);
-        assertThat(estimate.consumables()).extracting(MaterialQuantity::material).containsExactly("tape", "rag", "pot");
+        assertThat(estimate.consumables())
+                .extracting(MaterialQuantity::material)
+                .containsExactly("tape", "rag", "pot");
         assertThat(used(estimate, "tape").length()).hasValue(20);
         assertThat(used(estimate, "rag").mass()).hasValue(1.5);
-        double mixed = estimate.quantities().resins().stream().mapToDouble(ResinQuantity::mixed).sum();
+        double mixed = estimate.quantities().resins().stream()
+                .mapToDouble(ResinQuantity::mixed)
+                .sum();
         assertThat(used(estimate, "pot").pieces().orElseThrow()).isCloseTo(mixed, within(1e-13));
     }
 
     private static MaterialQuantity used(PartEstimate estimate, String id) {
-        return estimate.consumables().stream().filter(c -> c.material().equals(id)).findFirst().orElseThrow();
+        return estimate.consumables().stream()
+                .filter(c -> c.material().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static PartEstimate estimate(Workshop workshop, Zone... zones) {

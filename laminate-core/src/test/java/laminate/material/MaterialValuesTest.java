@@ -36,7 +36,8 @@ class MaterialValuesTest {
     void aFigureIsFiniteAndHasASource() {
         assertThat(Figure.stated(2)).isEqualTo(new Figure(2, "stated by the user", Status.USER));
         assertThatThrownBy(() -> Figure.stated(Double.NaN)).hasMessage("a figure must be finite, not NaN");
-        assertThatThrownBy(() -> Figure.stated(Double.NEGATIVE_INFINITY)).hasMessage("a figure must be finite, not -Infinity");
+        assertThatThrownBy(() -> Figure.stated(Double.NEGATIVE_INFINITY))
+                .hasMessage("a figure must be finite, not -Infinity");
         assertThatThrownBy(() -> new Figure(2, " ", Status.MEMORY)).hasMessage("a figure needs a source; 2.0 has none");
     }
 
@@ -48,7 +49,11 @@ class MaterialValuesTest {
         Map<Property, Figure> source = new EnumMap<>(figures.asMap());
         Figures copy = Figures.of(source);
         source.clear();
-        assertThat(copy).isEqualTo(figures).hasSameHashCodeAs(figures).isNotEqualTo(Figures.none()).isNotEqualTo("figures");
+        assertThat(copy)
+                .isEqualTo(figures)
+                .hasSameHashCodeAs(figures)
+                .isNotEqualTo(Figures.none())
+                .isNotEqualTo("figures");
         assertThatThrownBy(() -> figures.asMap().clear()).isInstanceOf(UnsupportedOperationException.class);
         assertThat(figures.valueOf(Property.E)).isEmpty();
         assertThat(figures.find(Property.E)).isEmpty();
@@ -71,14 +76,25 @@ class MaterialValuesTest {
     @Test
     void figuresThatAreMissingOrOutOfPlaceAreNamed() {
         assertThatThrownBy(() -> resin(Figures.none())).hasMessage("resin has no density-liquid");
-        assertThatThrownBy(() -> resin(matrix(1110, 1200, 3e9, 0.3).with(Property.ROLL_WIDTH, 1))).hasMessage("resin cannot have roll-width");
-        assertThatThrownBy(() -> resin(matrix(1110, 0, 3e9, 0.3))).hasMessage("resin: density-cured must be above zero, not 0.0");
+        assertThatThrownBy(() -> resin(matrix(1110, 1200, 3e9, 0.3).with(Property.ROLL_WIDTH, 1)))
+                .hasMessage("resin cannot have roll-width");
+        assertThatThrownBy(() -> resin(matrix(1110, 0, 3e9, 0.3)))
+                .hasMessage("resin: density-cured must be above zero, not 0.0");
     }
 
     @ParameterizedTest
     @CsvSource({
-        "STYRENE_CONTENT, 1", "STYRENE_CONTENT, -0.1", "SHRINKAGE, 1", "NU, 0.5", "NU, -1.1",
-        "STAGE_THICKNESS, 0", "VISCOSITY, 0", "TENSILE_STRENGTH, -1", "ELONGATION, 0", "E, 0", "DENSITY_LIQUID, -1"
+        "STYRENE_CONTENT, 1",
+        "STYRENE_CONTENT, -0.1",
+        "SHRINKAGE, 1",
+        "NU, 0.5",
+        "NU, -1.1",
+        "STAGE_THICKNESS, 0",
+        "VISCOSITY, 0",
+        "TENSILE_STRENGTH, -1",
+        "ELONGATION, 0",
+        "E, 0",
+        "DENSITY_LIQUID, -1"
     })
     void aResinStatesWhatCanBe(Property property, double value) {
         assertThatThrownBy(() -> with(POLYESTER, property, value))
@@ -87,15 +103,25 @@ class MaterialValuesTest {
     }
 
     private static Resin resin(Figures figures) {
-        return new Resin("resin", "A resin", Resin.Family.POLYESTER, Resin.Use.LAMINATING, false, figures, POLYESTER.cures(), List.of());
+        return new Resin(
+                "resin",
+                "A resin",
+                Resin.Family.POLYESTER,
+                Resin.Use.LAMINATING,
+                false,
+                figures,
+                POLYESTER.cures(),
+                List.of());
     }
 
     @Test
     void aResinNamesWhatCuresIt() {
         assertThat(POLYESTER.defaultCure().agent()).isEqualTo("mekp");
-        assertThat(POLYESTER.cureBy("cumene-peroxide")).contains(POLYESTER.cures().get(1));
+        assertThat(POLYESTER.cureBy("cumene-peroxide"))
+                .contains(POLYESTER.cures().get(1));
         assertThat(POLYESTER.cureBy("amine-hardener")).isEmpty();
-        assertThatThrownBy(() -> new Resin("r", "r", Resin.Family.EPOXY, Resin.Use.PAINT, false, EPOXY.figures(), List.of(), List.of()))
+        assertThatThrownBy(() -> new Resin(
+                        "r", "r", Resin.Family.EPOXY, Resin.Use.PAINT, false, EPOXY.figures(), List.of(), List.of()))
                 .hasMessage("r names no agent that cures it");
         assertThat(EPOXY.styreneContent()).isZero();
         assertThat(EPOXY.stageThickness()).isEmpty();
@@ -112,17 +138,23 @@ class MaterialValuesTest {
     @ParameterizedTest
     @CsvSource({"0, 293, 1200", "0.01, 0, 1200", "0.01, 293, 0", "NaN, 293, 1200"})
     void gelPointsAreAboveNothing(double amount, double temperature, double time) {
-        assertThatThrownBy(() -> new Resin.GelPoint("mekp", amount, temperature, Figure.stated(time))).hasMessageContaining("must be above zero");
-        assertThat(new Resin.GelPoint("mekp", 0.01, 293, Figure.stated(1200)).time().value()).isEqualTo(1200);
+        assertThatThrownBy(() -> new Resin.GelPoint("mekp", amount, temperature, Figure.stated(time)))
+                .hasMessageContaining("must be above zero");
+        assertThat(new Resin.GelPoint("mekp", 0.01, 293, Figure.stated(1200))
+                        .time()
+                        .value())
+                .isEqualTo(1200);
     }
 
     @Test
     void usesAndFamiliesAreToldApart() {
         assertThat(Resin.Use.INFUSION.isLaminating()).isTrue();
         assertThat(PASTE.use().isLaminating() || PASTE.use().isCoating()).isFalse();
-        assertThat(List.of(Resin.Use.values())).filteredOn(Resin.Use::isCoating)
+        assertThat(List.of(Resin.Use.values()))
+                .filteredOn(Resin.Use::isCoating)
                 .containsExactly(Resin.Use.GELCOAT, Resin.Use.FLOWCOAT, Resin.Use.BARRIER, Resin.Use.PAINT);
-        assertThat(List.of(Resin.Family.values())).filteredOn(Resin.Family::isStyrenic)
+        assertThat(List.of(Resin.Family.values()))
+                .filteredOn(Resin.Family::isStyrenic)
                 .containsExactly(Resin.Family.POLYESTER, Resin.Family.VINYLESTER);
         assertThat(Resin.Family.EPOXY.word()).isEqualTo("epoxy");
         assertThat(GELCOAT.use().word()).isEqualTo("gelcoat");
@@ -130,9 +162,12 @@ class MaterialValuesTest {
 
     @Test
     void anAgentIsACatalystOrAHardener() {
-        assertThatThrownBy(() -> new Agent("x", "x", MaterialKind.CORE, MEKP.figures())).hasMessage("x must be a catalyst or a hardener, not a core");
-        assertThatThrownBy(() -> new Agent("x", "x", MaterialKind.CATALYST, Figures.none())).hasMessage("x has no density");
-        assertThatThrownBy(() -> new Agent("x", "x", MaterialKind.CATALYST, Figures.none().with(Property.DENSITY, -1)))
+        assertThatThrownBy(() -> new Agent("x", "x", MaterialKind.CORE, MEKP.figures()))
+                .hasMessage("x must be a catalyst or a hardener, not a core");
+        assertThatThrownBy(() -> new Agent("x", "x", MaterialKind.CATALYST, Figures.none()))
+                .hasMessage("x has no density");
+        assertThatThrownBy(() -> new Agent(
+                        "x", "x", MaterialKind.CATALYST, Figures.none().with(Property.DENSITY, -1)))
                 .hasMessageContaining("must be above zero");
     }
 
@@ -141,23 +176,34 @@ class MaterialValuesTest {
         assertThat(E_GLASS.density()).isEqualTo(2560);
         assertThat(E_GLASS.kind()).isEqualTo(MaterialKind.FIBRE);
         assertThat(CARBON.type().word()).isEqualTo("carbon");
-        assertThatThrownBy(() -> new Fibre("x", "x", Fibre.Type.GLASS, E_GLASS.figures().with(Property.E2, 0))).hasMessageContaining("x: E2 must be above zero");
+        assertThatThrownBy(() ->
+                        new Fibre("x", "x", Fibre.Type.GLASS, E_GLASS.figures().with(Property.E2, 0)))
+                .hasMessageContaining("x: E2 must be above zero");
     }
 
     @Test
     void aCoreStatesItsConstants() {
         assertThat(PVC.kind()).isEqualTo(MaterialKind.CORE);
         assertThat(Core.Type.PVC_CROSS_LINKED.word()).isEqualTo("cross-linked PVC");
-        for (Property property : List.of(Property.G13, Property.EZ, Property.SHEAR_STRENGTH, Property.TENSILE_STRENGTH)) {
-            assertThatThrownBy(() -> core(property, 0)).hasMessage("pvc-80: " + property.key() + " must be above zero, not 0.0");
+        for (Property property :
+                List.of(Property.G13, Property.EZ, Property.SHEAR_STRENGTH, Property.TENSILE_STRENGTH)) {
+            assertThatThrownBy(() -> core(property, 0))
+                    .hasMessage("pvc-80: " + property.key() + " must be above zero, not 0.0");
         }
         assertThatThrownBy(() -> core(Property.UPTAKE_HAND, -0.1)).hasMessageContaining("uptake-hand must be from 0.0");
-        assertThatThrownBy(() -> core(Property.UPTAKE_INFUSION, 250)).hasMessageContaining("uptake-infusion must be from 0.0 to below 10.0");
-        assertThat(core(Property.UPTAKE_HAND, 0).figures().value(Property.UPTAKE_HAND)).isZero();
+        assertThatThrownBy(() -> core(Property.UPTAKE_INFUSION, 250))
+                .hasMessageContaining("uptake-infusion must be from 0.0 to below 10.0");
+        assertThat(core(Property.UPTAKE_HAND, 0).figures().value(Property.UPTAKE_HAND))
+                .isZero();
     }
 
     private static Core core(Property property, double value) {
-        return new Core("pvc-80", "PVC", Core.Type.PVC_CROSS_LINKED, false, PVC.figures().with(property, value));
+        return new Core(
+                "pvc-80",
+                "PVC",
+                Core.Type.PVC_CROSS_LINKED,
+                false,
+                PVC.figures().with(property, value));
     }
 
     @Test
@@ -166,20 +212,29 @@ class MaterialValuesTest {
         assertThat(BULKING_MAT.kind()).isEqualTo(MaterialKind.BULKER);
         assertThatThrownBy(() -> new Bulker("x", "x", BULKING_MAT.figures().with(Property.AREAL_WEIGHT, 1.86)))
                 .hasMessageContaining("x: the dry mat weighs 1.86 kg/m², the impregnated one only");
-        assertThatThrownBy(() -> new Bulker("x", "x", BULKING_MAT.figures().with(Property.NU, 0.6))).hasMessageContaining("nu must be from");
+        assertThatThrownBy(() -> new Bulker("x", "x", BULKING_MAT.figures().with(Property.NU, 0.6)))
+                .hasMessageContaining("nu must be from");
     }
 
     @Test
     void aConsumableNeedsNoFigures() {
-        assertThat(new Consumable("rag", "Rag", PriceBasis.KG, Figures.none()).kind().word()).isEqualTo("consumable");
-        assertThatThrownBy(() -> new Consumable("rag", "Rag", PriceBasis.KG, Figures.none().with(Property.DENSITY, 0))).hasMessageContaining("density must be above zero");
-        assertThatThrownBy(() -> new Consumable("rag", "Rag", PriceBasis.KG, Figures.none().with(Property.E, 1))).hasMessage("rag cannot have E");
+        assertThat(new Consumable("rag", "Rag", PriceBasis.KG, Figures.none())
+                        .kind()
+                        .word())
+                .isEqualTo("consumable");
+        assertThatThrownBy(() -> new Consumable(
+                        "rag", "Rag", PriceBasis.KG, Figures.none().with(Property.DENSITY, 0)))
+                .hasMessageContaining("density must be above zero");
+        assertThatThrownBy(() -> new Consumable(
+                        "rag", "Rag", PriceBasis.KG, Figures.none().with(Property.E, 1)))
+                .hasMessage("rag cannot have E");
     }
 
     /** Stitching and binder are part of the areal weight: plies of 280 and 300 g/m² are brought to 600. */
     @Test
     void pliesAreBroughtToTheArealWeight() {
-        Reinforcement stitched = reinforcement(0.6, FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.28), FibrePly.of(E_GLASS, Form.STITCHED, 90, 0.30));
+        Reinforcement stitched = reinforcement(
+                0.6, FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.28), FibrePly.of(E_GLASS, Form.STITCHED, 90, 0.30));
         assertThat(stitched.plies()).extracting(FibrePly::arealMass).satisfies(masses -> {
             assertThat(masses.get(0)).isCloseTo(0.6 * 28 / 58, within(1e-15));
             assertThat(masses.get(1)).isCloseTo(0.6 * 30 / 58, within(1e-15));
@@ -187,18 +242,28 @@ class MaterialValuesTest {
         assertThat(stitched.arealMass()).isEqualTo(0.6);
         assertThatThrownBy(() -> reinforcement(0.6, FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.5)))
                 .hasMessage("r: its plies weigh 500 g/m² together, its areal weight is 600 g/m²");
-        assertThatThrownBy(() -> reinforcement(0.6, FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.7))).hasMessageContaining("700 g/m²");
+        assertThatThrownBy(() -> reinforcement(0.6, FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.7)))
+                .hasMessageContaining("700 g/m²");
         assertThatThrownBy(() -> reinforcement(0.6)).hasMessage("r has no plies");
     }
 
     private static Reinforcement reinforcement(double arealMass, FibrePly... plies) {
-        return new Reinforcement("r", "r", Form.STITCHED, List.of(plies), Optional.empty(), Figures.none().with(Property.AREAL_WEIGHT, arealMass), Optional.empty());
+        return new Reinforcement(
+                "r",
+                "r",
+                Form.STITCHED,
+                List.of(plies),
+                Optional.empty(),
+                Figures.none().with(Property.AREAL_WEIGHT, arealMass),
+                Optional.empty());
     }
 
     @Test
     void aReinforcementKnowsItsRollAndBinder() {
         assertThat(mat(0.3).rollWidth()).hasValue(1.25);
-        assertThat(reinforcement(0.3, FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.3)).rollWidth()).isEmpty();
+        assertThat(reinforcement(0.3, FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.3))
+                        .rollWidth())
+                .isEmpty();
         assertThat(mat(0.3).binder().orElseThrow().word()).isEqualTo("powder");
     }
 
@@ -206,23 +271,32 @@ class MaterialValuesTest {
     @CsvSource({"FIBRE_VOLUME_FRACTION, 0", "FIBRE_VOLUME_FRACTION, 1", "E1, 0", "E2, -1", "G12, 0", "G13, 0"})
     void measuredPropertiesAreWhatCanBe(Property property, double value) {
         Figures ply = Figures.none()
-                .with(Property.FIBRE_VOLUME_FRACTION, 0.5).with(Property.E1, 21e9).with(Property.E2, 20e9)
-                .with(Property.G12, 3.5e9).with(Property.NU12, 0.13).with(property, value);
-        assertThatThrownBy(() -> new Reinforcement("r", "r", Form.MAT, mat(0.3).plies(), Optional.empty(), mat(0.3).figures(), Optional.of(ply)))
+                .with(Property.FIBRE_VOLUME_FRACTION, 0.5)
+                .with(Property.E1, 21e9)
+                .with(Property.E2, 20e9)
+                .with(Property.G12, 3.5e9)
+                .with(Property.NU12, 0.13)
+                .with(property, value);
+        assertThatThrownBy(() -> new Reinforcement(
+                        "r", "r", Form.MAT, mat(0.3).plies(), Optional.empty(), mat(0.3).figures(), Optional.of(ply)))
                 .hasMessageStartingWith("r (measured): " + property.key());
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, -0.1})
     void aPlyIsWhatCanBe(double value) {
-        assertThatThrownBy(() -> FibrePly.of(E_GLASS, Form.MAT, 0, value)).hasMessageContaining("areal weight of a ply");
-        assertThatThrownBy(() -> new FibrePly(E_GLASS, Form.MAT, 0, 0.3, value)).hasMessageContaining("warp share must be from 0 to 1");
-        assertThatThrownBy(() -> FibrePly.of(E_GLASS, Form.MAT, value * Double.POSITIVE_INFINITY, 0.3)).hasMessageContaining("angle of a ply must be finite");
+        assertThatThrownBy(() -> FibrePly.of(E_GLASS, Form.MAT, 0, value))
+                .hasMessageContaining("areal weight of a ply");
+        assertThatThrownBy(() -> new FibrePly(E_GLASS, Form.MAT, 0, 0.3, value))
+                .hasMessageContaining("warp share must be from 0 to 1");
+        assertThatThrownBy(() -> FibrePly.of(E_GLASS, Form.MAT, value * Double.POSITIVE_INFINITY, 0.3))
+                .hasMessageContaining("angle of a ply must be finite");
     }
 
     @Test
     void fibresLieAsTheFormSays() {
-        assertThat(FibrePly.of(E_GLASS, Form.UNIDIRECTIONAL, 0, 0.3).warpShare()).isEqualTo(1);
+        assertThat(FibrePly.of(E_GLASS, Form.UNIDIRECTIONAL, 0, 0.3).warpShare())
+                .isEqualTo(1);
         assertThat(FibrePly.of(E_GLASS, Form.WOVEN_CLOTH, 0, 0.3).warpShare()).isEqualTo(0.5);
         for (Form form : Form.values()) {
             assertThat(Form.ofWord(form.word())).contains(form);
@@ -233,7 +307,10 @@ class MaterialValuesTest {
     /** Zero stays zero when a make-up is turned: −0 would print as "-0". */
     @Test
     void turningKeepsZeroPositive() {
-        double angle = reinforcement(0.3, FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.3)).turnedPlies().get(0).angle();
+        double angle = reinforcement(0.3, FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.3))
+                .turnedPlies()
+                .get(0)
+                .angle();
         assertThat(Double.doubleToRawLongBits(angle)).isZero();
     }
 
@@ -246,13 +323,16 @@ class MaterialValuesTest {
         assertThat(stock.find("pvc-80")).contains(PVC);
         assertThat(stock.find("balsa")).isEmpty();
         assertThat(stock.ids()).containsExactly("e-glass", "polyester-ortho", "pvc-80");
-        assertThat(Materials.of(List.of(POLYESTER, own)).find("polyester-ortho")).contains(own);
+        assertThat(Materials.of(List.of(POLYESTER, own)).find("polyester-ortho"))
+                .contains(own);
     }
 
     @Test
     void statusesHaveWords() {
         assertThat(Status.COMMON_PRACTICE.word()).isEqualTo("common practice");
-        assertThat(Status.values()).allSatisfy(status -> assertThat(status.word()).isEqualTo(status.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+        assertThat(Status.values())
+                .allSatisfy(status -> assertThat(status.word())
+                        .isEqualTo(status.name().toLowerCase(Locale.ROOT).replace('_', ' ')));
         assertThat(MEKP.kind().word()).isEqualTo("catalyst");
     }
 }

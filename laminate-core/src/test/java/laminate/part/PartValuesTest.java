@@ -37,34 +37,50 @@ class PartValuesTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void lengthsAreasAndMassesAreAboveNothing(double value) {
-        assertThatThrownBy(() -> zone(value, hand(mat(0.3)))).hasMessage("panel: area must be above zero, not " + value + " m²");
-        assertThatThrownBy(() -> CoreLayer.of(PVC, value, HAND)).hasMessageContaining("thickness of a core must be above zero, not " + value);
-        assertThatThrownBy(() -> new Bed(PASTE, Dose.usual(PASTE, MEKP), value)).hasMessageContaining("thickness of a bed must be above zero");
-        assertThatThrownBy(() -> new Film(Film.Basis.WET, value)).hasMessage("wet-film must be above zero, not " + value);
-        assertThatThrownBy(() -> new LaminaLayer(LAMINA, value, 0.001, 0, "")).hasMessageContaining("must be above zero");
-        assertThatThrownBy(() -> new LaminaLayer(LAMINA, 1900, value, 0, "")).hasMessageContaining("must be above zero");
+        assertThatThrownBy(() -> zone(value, hand(mat(0.3))))
+                .hasMessage("panel: area must be above zero, not " + value + " m²");
+        assertThatThrownBy(() -> CoreLayer.of(PVC, value, HAND))
+                .hasMessageContaining("thickness of a core must be above zero, not " + value);
+        assertThatThrownBy(() -> new Bed(PASTE, Dose.usual(PASTE, MEKP), value))
+                .hasMessageContaining("thickness of a bed must be above zero");
+        assertThatThrownBy(() -> new Film(Film.Basis.WET, value))
+                .hasMessage("wet-film must be above zero, not " + value);
+        assertThatThrownBy(() -> new LaminaLayer(LAMINA, value, 0.001, 0, ""))
+                .hasMessageContaining("must be above zero");
+        assertThatThrownBy(() -> new LaminaLayer(LAMINA, 1900, value, 0, ""))
+                .hasMessageContaining("must be above zero");
         assertThatThrownBy(() -> new Trim(value, 0.04)).hasMessageContaining("above zero");
         assertThatThrownBy(() -> new Trim(3, value)).hasMessageContaining("above zero");
-        assertThatThrownBy(() -> new Measured(OptionalDouble.of(value), List.of())).hasMessageContaining("a measured mass must be above zero");
-        assertThatThrownBy(() -> new Measured(OptionalDouble.empty(), List.of(0.001, value))).hasMessageContaining("a measured thickness");
+        assertThatThrownBy(() -> new Measured(OptionalDouble.of(value), List.of()))
+                .hasMessageContaining("a measured mass must be above zero");
+        assertThatThrownBy(() -> new Measured(OptionalDouble.empty(), List.of(0.001, value)))
+                .hasMessageContaining("a measured thickness");
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY})
     void anglesAreFinite(double angle) {
-        assertThatThrownBy(() -> new ReinforcementLayer(mat(0.3), angle, false, HAND, Optional.empty(), "")).hasMessageContaining("an angle must be finite");
-        assertThatThrownBy(() -> new CoreLayer(PVC, 0.01, angle, CoreFinish.PLAIN, HAND, Optional.empty(), "")).hasMessageContaining("an angle must be finite");
-        assertThatThrownBy(() -> new LaminaLayer(LAMINA, 1900, 0.001, angle, "")).hasMessageContaining("an angle must be finite");
+        assertThatThrownBy(() -> new ReinforcementLayer(mat(0.3), angle, false, HAND, Optional.empty(), ""))
+                .hasMessageContaining("an angle must be finite");
+        assertThatThrownBy(() -> new CoreLayer(PVC, 0.01, angle, CoreFinish.PLAIN, HAND, Optional.empty(), ""))
+                .hasMessageContaining("an angle must be finite");
+        assertThatThrownBy(() -> new LaminaLayer(LAMINA, 1900, 0.001, angle, ""))
+                .hasMessageContaining("an angle must be finite");
     }
 
     @Test
     void countsAreOneOrMore() {
         Zone zone = zone(1, hand(mat(0.3)));
-        assertThatThrownBy(() -> new Part("lid", 0, List.of(zone), List.of(), Measured.NOTHING)).hasMessage("count must be one or more, not 0");
-        assertThatThrownBy(() -> new Zone("lid", 1, 0, List.of(), zone.layers(), Optional.empty(), ContentSet.TRADE, Measured.NOTHING))
+        assertThatThrownBy(() -> new Part("lid", 0, List.of(zone), List.of(), Measured.NOTHING))
+                .hasMessage("count must be one or more, not 0");
+        assertThatThrownBy(() -> new Zone(
+                        "lid", 1, 0, List.of(), zone.layers(), Optional.empty(), ContentSet.TRADE, Measured.NOTHING))
                 .hasMessage("lid: count must be one or more, not 0");
-        assertThatThrownBy(() -> new Item("hinge", 0, 1, Optional.empty())).hasMessage("hinge: count must be one or more, not 0");
-        assertThatThrownBy(() -> new Coating(GELCOAT, gelcoat(0.0005).dose(), gelcoat(0.0005).film(), 0)).hasMessage("a coating has one coat or more, not 0");
+        assertThatThrownBy(() -> new Item("hinge", 0, 1, Optional.empty()))
+                .hasMessage("hinge: count must be one or more, not 0");
+        assertThatThrownBy(() -> new Coating(
+                        GELCOAT, gelcoat(0.0005).dose(), gelcoat(0.0005).film(), 0))
+                .hasMessage("a coating has one coat or more, not 0");
     }
 
     @Test
@@ -85,24 +101,29 @@ class PartValuesTest {
     @ValueSource(doubles = {-0.1, Double.NaN, Double.POSITIVE_INFINITY})
     void anItemMayWeighNothingButNotLess(double mass) {
         assertThat(new Item("label", 1, 0, Optional.empty()).mass()).isZero();
-        assertThatThrownBy(() -> new Item("label", 1, mass, Optional.empty())).hasMessage("label: mass must not be below zero, not " + mass);
+        assertThatThrownBy(() -> new Item("label", 1, mass, Optional.empty()))
+                .hasMessage("label: mass must not be below zero, not " + mass);
     }
 
     @Test
     void coatingsAreCoatings() {
-        assertThatThrownBy(() -> new Coating(POLYESTER, Dose.usual(POLYESTER, MEKP), new Film(Film.Basis.WET, 0.0005), 1))
+        assertThatThrownBy(
+                        () -> new Coating(POLYESTER, Dose.usual(POLYESTER, MEKP), new Film(Film.Basis.WET, 0.0005), 1))
                 .hasMessage("polyester-ortho is a laminating resin, not a coating");
         assertThatThrownBy(() -> new Coating(GELCOAT, new Dose(MEKP, 0.03), new Film(Film.Basis.WET, 0.0005), 1))
                 .hasMessage("gelcoat-iso takes 1.2 % to 2 % of mekp by mass, not 3 %");
         assertThat(gelcoat(0.0005).atMouldFace()).isTrue();
-        assertThat(coating(FLOWCOAT, new Film(Film.Basis.WET, 0.0005)).atMouldFace()).isFalse();
+        assertThat(coating(FLOWCOAT, new Film(Film.Basis.WET, 0.0005)).atMouldFace())
+                .isFalse();
     }
 
     @Test
     void aBedIsOfPasteInItsOwnDose() {
-        assertThatThrownBy(() -> new Bed(GELCOAT, Dose.usual(GELCOAT, MEKP), 0.001)).hasMessage("gelcoat-iso is a gelcoat, which beds no core");
+        assertThatThrownBy(() -> new Bed(GELCOAT, Dose.usual(GELCOAT, MEKP), 0.001))
+                .hasMessage("gelcoat-iso is a gelcoat, which beds no core");
         assertThatThrownBy(() -> new Bed(PASTE, new Dose(MEKP, 0.03), 0.001)).hasMessageContaining("1 % to 2.5 %");
-        assertThat(new Bed(POLYESTER, Dose.usual(POLYESTER, MEKP), 0.001).paste()).isEqualTo(POLYESTER);
+        assertThat(new Bed(POLYESTER, Dose.usual(POLYESTER, MEKP), 0.001).paste())
+                .isEqualTo(POLYESTER);
     }
 
     @Test
@@ -131,13 +152,24 @@ class PartValuesTest {
 
     @Test
     void readingsHaveAMean() {
-        assertThat(new Measured(OptionalDouble.empty(), List.of(0.003, 0.004)).meanThickness().orElseThrow()).isCloseTo(0.0035, within(1e-18));
+        assertThat(new Measured(OptionalDouble.empty(), List.of(0.003, 0.004))
+                        .meanThickness()
+                        .orElseThrow())
+                .isCloseTo(0.0035, within(1e-18));
         assertThat(Measured.NOTHING.meanThickness()).isEmpty();
     }
 
     @Test
     void areasAreOfAllSuchZones() {
-        Zone zone = new Zone("lid", 2.5, 3, List.of(), List.of(hand(mat(0.3))), Optional.of(new Trim(4, 0.05)), ContentSet.TRADE, Measured.NOTHING);
+        Zone zone = new Zone(
+                "lid",
+                2.5,
+                3,
+                List.of(),
+                List.of(hand(mat(0.3))),
+                Optional.of(new Trim(4, 0.05)),
+                ContentSet.TRADE,
+                Measured.NOTHING);
         assertThat(zone.totalArea()).isEqualTo(7.5);
         assertThat(zone.trim().orElseThrow().area()).isCloseTo(0.2, within(1e-16));
         assertThat(zone.with(ContentSet.ISO_NOMINAL_SIMPLE).contents()).isEqualTo(ContentSet.ISO_NOMINAL_SIMPLE);

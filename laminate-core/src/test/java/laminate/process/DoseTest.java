@@ -66,7 +66,8 @@ class DoseTest {
 
     @Test
     void anAgentThatDoesNotCureTheResinIsRefused() {
-        assertThatThrownBy(() -> Dose.usual(EPOXY, MEKP)).hasMessage("mekp does not cure epoxy-laminating; it takes amine-hardener");
+        assertThatThrownBy(() -> Dose.usual(EPOXY, MEKP))
+                .hasMessage("mekp does not cure epoxy-laminating; it takes amine-hardener");
         assertThatThrownBy(() -> Dose.of(POLYESTER, AMINE, 0.02))
                 .hasMessage("amine-hardener does not cure polyester-ortho; it takes mekp, cumene-peroxide");
         assertThat(Dose.usual(POLYESTER, CUMENE).shareOfMatrix()).isZero();

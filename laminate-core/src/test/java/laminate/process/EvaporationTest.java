@@ -6,8 +6,6 @@ import static laminate.testing.TestMaterials.PAINT;
 import static laminate.testing.TestMaterials.POLYESTER;
 import static laminate.testing.TestMaterials.VINYLESTER;
 import static laminate.testing.TestMaterials.with;
-import static laminate.testing.TestParts.gelcoat;
-import static laminate.testing.TestParts.hand;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -37,16 +35,27 @@ class EvaporationTest {
     /** Trade, unified factors: hand lay-up loses 5 to 8 % of resin at 35 to 45 % styrene, sprayed gelcoat 12 to 22 %. */
     @Test
     void styreneFactorsLieInTheirBand() {
-        assertThat(Evaporation.byHand(with(POLYESTER, Property.STYRENE_CONTENT, 0.35))).isCloseTo(0.047, within(0.001));
-        assertThat(Evaporation.byHand(with(POLYESTER, Property.STYRENE_CONTENT, 0.45))).isCloseTo(0.076, within(0.001));
-        assertThat(Evaporation.bySpray(with(GELCOAT, Property.STYRENE_CONTENT, 0.40))).isCloseTo(0.219, within(0.001));
+        assertThat(Evaporation.byHand(with(POLYESTER, Property.STYRENE_CONTENT, 0.35)))
+                .isCloseTo(0.047, within(0.001));
+        assertThat(Evaporation.byHand(with(POLYESTER, Property.STYRENE_CONTENT, 0.45)))
+                .isCloseTo(0.076, within(0.001));
+        assertThat(Evaporation.bySpray(with(GELCOAT, Property.STYRENE_CONTENT, 0.40)))
+                .isCloseTo(0.219, within(0.001));
     }
 
     @Test
     void theWorkshopsOwnEvaporationCountsForStyrenicResins() {
         Workshop usual = Workshop.USUAL;
         Workshop own = new Workshop(
-                usual.temperature(), usual.contentRules(), usual.voids(), usual.losses(), false, Map.of(Process.HAND_LAY_UP, Figure.stated(0.04)), usual.labour(), usual.consumables(), usual.stiffness());
+                usual.temperature(),
+                usual.contentRules(),
+                usual.voids(),
+                usual.losses(),
+                false,
+                Map.of(Process.HAND_LAY_UP, Figure.stated(0.04)),
+                usual.labour(),
+                usual.consumables(),
+                usual.stiffness());
         assertThat(own.evaporation(Process.HAND_LAY_UP, POLYESTER)).isEqualTo(0.04);
         assertThat(own.evaporation(Process.HAND_LAY_UP, EPOXY)).isZero();
         assertThat(own.evaporation(Process.VACUUM_BAG, POLYESTER)).isCloseTo(HAND_SHARE, within(1e-15));

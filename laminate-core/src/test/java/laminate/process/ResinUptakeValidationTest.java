@@ -73,7 +73,8 @@ class ResinUptakeValidationTest {
         }
         double counted = 1000.0 * inGroove / points * 0.003;
         // Four standard deviations of the count.
-        assertThat(ResinUptake.grooves(1000, grid)).isCloseTo(counted, within(4 * 3.0 * Math.sqrt(0.36 * 0.64 / points)));
+        assertThat(ResinUptake.grooves(1000, grid))
+                .isCloseTo(counted, within(4 * 3.0 * Math.sqrt(0.36 * 0.64 / points)));
     }
 
     private static Grooves grooves(Map<String, Object> in, int ways) {

@@ -36,7 +36,8 @@ class WorkshopTest {
             assertThat(figure.status()).isIn(Status.MEMORY, Status.COMMON_PRACTICE);
         });
         for (Loss loss : Loss.values()) {
-            assertThat(Workshop.USUAL.loss(process, loss)).isEqualTo(Loss.usual(process).get(loss));
+            assertThat(Workshop.USUAL.loss(process, loss))
+                    .isEqualTo(Loss.usual(process).get(loss));
         }
     }
 
@@ -82,31 +83,42 @@ class WorkshopTest {
                 .withLosses(Map.of(Process.INFUSION, Map.of()))
                 .withContentRules(List.of())
                 .withStiffness(StiffnessBasis.USUAL);
-        assertThat(own).isEqualTo(new Workshop(
-                OptionalDouble.of(290),
-                List.of(),
-                Map.of(Process.INFUSION, Figure.stated(0.02)),
-                Map.of(Process.INFUSION, Map.of()),
-                false,
-                Map.of(),
-                labour,
-                consumables,
-                StiffnessBasis.USUAL));
+        assertThat(own)
+                .isEqualTo(new Workshop(
+                        OptionalDouble.of(290),
+                        List.of(),
+                        Map.of(Process.INFUSION, Figure.stated(0.02)),
+                        Map.of(Process.INFUSION, Map.of()),
+                        false,
+                        Map.of(),
+                        labour,
+                        consumables,
+                        StiffnessBasis.USUAL));
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {-0.01, 0.5})
     void sharesStayInTheirRange(double share) {
-        assertThatThrownBy(() -> TestParts.withVoids(share)).hasMessageContaining("a void fraction must be from 0 to below 0.5");
+        assertThatThrownBy(() -> TestParts.withVoids(share))
+                .hasMessageContaining("a void fraction must be from 0 to below 0.5");
         Workshop usual = Workshop.USUAL;
         assertThatThrownBy(() -> new Workshop(
-                        usual.temperature(), List.of(), Map.of(), Map.of(), false, Map.of(Process.INFUSION, Figure.stated(share)), usual.labour(), usual.consumables(), usual.stiffness()))
+                        usual.temperature(),
+                        List.of(),
+                        Map.of(),
+                        Map.of(),
+                        false,
+                        Map.of(Process.INFUSION, Figure.stated(share)),
+                        usual.labour(),
+                        usual.consumables(),
+                        usual.stiffness()))
                 .hasMessageContaining("an evaporation must be from 0");
     }
 
     @Test
     void aLossIsNotBelowNothing() {
-        assertThatThrownBy(() -> TestParts.withLoss(-0.1, Loss.CORE)).hasMessageContaining("loss of core must be from 0");
+        assertThatThrownBy(() -> TestParts.withLoss(-0.1, Loss.CORE))
+                .hasMessageContaining("loss of core must be from 0");
     }
 
     @Test
@@ -127,13 +139,17 @@ class WorkshopTest {
         List<Operation> joint = Labour.USUAL.with(List.of(faster, polish)).operations();
         assertThat(joint).hasSize(Operation.USUAL.size() + 1).contains(faster).endsWith(polish);
         assertThat(joint.get(2)).isEqualTo(faster);
-        assertThat(joint).filteredOn(operation -> operation.name().equals(Operation.LAY_UP)).hasSize(1);
+        assertThat(joint)
+                .filteredOn(operation -> operation.name().equals(Operation.LAY_UP))
+                .hasSize(1);
     }
 
     @Test
     void aRateIsByTheHour() {
-        assertThatThrownBy(() -> Labour.USUAL.at(UnitPrice.parse("28 GBP/kg"))).hasMessage("a labour rate is by the hour, not 28 GBP/kg");
-        assertThatThrownBy(() -> new Operation(" ", Operation.Basis.AREA, Figure.stated(1))).hasMessage("an operation needs a name");
+        assertThatThrownBy(() -> Labour.USUAL.at(UnitPrice.parse("28 GBP/kg")))
+                .hasMessage("a labour rate is by the hour, not 28 GBP/kg");
+        assertThatThrownBy(() -> new Operation(" ", Operation.Basis.AREA, Figure.stated(1)))
+                .hasMessage("an operation needs a name");
         assertThatThrownBy(() -> new Operation("polish", Operation.Basis.AREA, Figure.stated(-1)))
                 .hasMessage("the time of polish must not be below zero, not -1.0");
     }
@@ -141,13 +157,16 @@ class WorkshopTest {
     @ParameterizedTest
     @ValueSource(doubles = {-0.01, Double.NaN, Double.POSITIVE_INFINITY})
     void aShareOfMaterialsIsNotBelowNothing(double share) {
-        assertThatThrownBy(() -> Consumables.shareOfMaterials(share)).hasMessageContaining("a share must not be below zero");
+        assertThatThrownBy(() -> Consumables.shareOfMaterials(share))
+                .hasMessageContaining("a share must not be below zero");
     }
 
     @ParameterizedTest
     @EnumSource(Process.class)
     void everyProcessUsesSomethingUp(Process process) {
-        assertThat(Consumables.USUAL.uses(process)).isEqualTo(ConsumableUse.usual(process)).isNotEmpty();
+        assertThat(Consumables.USUAL.uses(process))
+                .isEqualTo(ConsumableUse.usual(process))
+                .isNotEmpty();
         assertThat(Consumables.listed(List.of()).uses(process)).isEmpty();
     }
 
@@ -182,33 +201,57 @@ class WorkshopTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2, 3, 4", "2, 1, 1.5", "NaN, 1, 2", "1, NaN, 2", "1, 1, NaN", "Infinity, 1, Infinity", "1, -Infinity, 2"})
+    @CsvSource({
+        "2, 3, 4",
+        "2, 1, 1.5",
+        "NaN, 1, 2",
+        "1, NaN, 2",
+        "1, 1, NaN",
+        "Infinity, 1, Infinity",
+        "1, -Infinity, 2"
+    })
     void aRangeIsFiniteAndInOrder(double planned, double least, double most) {
         assertThatThrownBy(() -> new Range(planned, least, most)).hasMessageContaining("a range must be in order");
     }
 
     @ParameterizedTest
     @CsvSource({
-        "0, .002, .02, 1, 1", ".002, 0, .02, 1, 1", ".02, .002, .02, 1, 1", ".002, .002, Infinity, 1, 1",
-        ".002, Infinity, .02, 1, 1", ".002, .002, .02, 0, 1", ".002, .002, .02, 3, 1", ".002, .002, .02, 1, 0", ".002, .002, .02, 1, 3"
+        "0, .002, .02, 1, 1",
+        ".002, 0, .02, 1, 1",
+        ".02, .002, .02, 1, 1",
+        ".002, .002, Infinity, 1, 1",
+        ".002, Infinity, .02, 1, 1",
+        ".002, .002, .02, 0, 1",
+        ".002, .002, .02, 3, 1",
+        ".002, .002, .02, 1, 0",
+        ".002, .002, .02, 1, 3"
     })
     void groovesHaveASensibleShape(double width, double depth, double pitch, int faces, int ways) {
-        assertThatThrownBy(() -> new Grooves(width, depth, pitch, faces, ways)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Grooves(width, depth, pitch, faces, ways))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @ParameterizedTest
     @EnumSource(Form.class)
     void theGreatestMassFractionIsThatOfTheGreatestVolumeFraction(Form form) {
         double psi = FibreBed.greatestMassFraction(form, 2560, 1200);
-        assertThat(Mixture.fibreVolumeFraction(psi, 2560, 1200, 0)).isCloseTo(FibreBed.greatestVolumeFraction(form), within(1e-14));
+        assertThat(Mixture.fibreVolumeFraction(psi, 2560, 1200, 0))
+                .isCloseTo(FibreBed.greatestVolumeFraction(form), within(1e-14));
     }
 
     @Test
     void aRuleWithoutTermsHoldsForAll() {
         ContentRule all = new ContentRule(
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), FibreContent.ofMassFraction(0.4));
-        assertThat(Workshop.USUAL.withContentRules(List.of(all))
-                        .contentFor(TestParts.HAND, TestParts.hand(TestMaterials.mat(0.3)).plies().get(0)))
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                FibreContent.ofMassFraction(0.4));
+        assertThat(Workshop.USUAL
+                        .withContentRules(List.of(all))
+                        .contentFor(
+                                TestParts.HAND,
+                                TestParts.hand(TestMaterials.mat(0.3)).plies().get(0)))
                 .contains(FibreContent.ofMassFraction(0.4));
     }
 }

@@ -22,7 +22,8 @@ public final class TestMaterials {
     public static final Agent AMINE = agent("amine-hardener", MaterialKind.HARDENER, 960);
     public static final Agent ISOCYANATE = agent("isocyanate", MaterialKind.HARDENER, 1120);
 
-    public static final Fibre E_GLASS = fibre("e-glass", Fibre.Type.GLASS, 2560, 72.4e9, 72.4e9, 29.67e9, 5.3e-6, 5.3e-6);
+    public static final Fibre E_GLASS =
+            fibre("e-glass", Fibre.Type.GLASS, 2560, 72.4e9, 72.4e9, 29.67e9, 5.3e-6, 5.3e-6);
     public static final Fibre CARBON = fibre("carbon", Fibre.Type.CARBON, 1780, 235e9, 15e9, 15e9, -0.5e-6, 10e-6);
     public static final Fibre ARAMID = fibre("aramid", Fibre.Type.ARAMID, 1440, 125e9, 5e9, 3e9, -4e-6, 60e-6);
     public static final Fibre FLAX = fibre("flax", Fibre.Type.NATURAL, 1480, 55e9, 8e9, 3e9, 0, 70e-6);
@@ -46,9 +47,7 @@ public final class TestMaterials {
             Resin.Family.VINYLESTER,
             Resin.Use.INFUSION,
             false,
-            matrix(1040, 1140, 3.4e9, 0.35)
-                    .with(Property.STYRENE_CONTENT, 0.45)
-                    .with(Property.VISCOSITY, 0.4),
+            matrix(1040, 1140, 3.4e9, 0.35).with(Property.STYRENE_CONTENT, 0.45).with(Property.VISCOSITY, 0.4),
             List.of(cure(MEKP, 0.01, 0.015, 0.025), cure(CUMENE, 0.01, 0.015, 0.02)),
             List.of());
 
@@ -63,7 +62,9 @@ public final class TestMaterials {
             List.of());
 
     public static final Resin GELCOAT = coating("gelcoat-iso", Resin.Family.POLYESTER, Resin.Use.GELCOAT, false)
-            .build(matrix(1200, 1250, 3.4e9, 0.36).with(Property.STYRENE_CONTENT, 0.35), cure(MEKP, 0.012, 0.018, 0.02));
+            .build(
+                    matrix(1200, 1250, 3.4e9, 0.36).with(Property.STYRENE_CONTENT, 0.35),
+                    cure(MEKP, 0.012, 0.018, 0.02));
 
     public static final Resin FLOWCOAT = coating("flowcoat", Resin.Family.POLYESTER, Resin.Use.FLOWCOAT, true)
             .build(matrix(1150, 1220, 3.3e9, 0.36).with(Property.STYRENE_CONTENT, 0.38), cure(MEKP, 0.01, 0.02, 0.025));
@@ -157,8 +158,7 @@ public final class TestMaterials {
 
     private static Reinforcement made(String id, Form form, FibrePly... plies) {
         double total = List.of(plies).stream().mapToDouble(FibrePly::arealMass).sum();
-        return new Reinforcement(
-                id, id, form, List.of(plies), Optional.empty(), weight(total), Optional.empty());
+        return new Reinforcement(id, id, form, List.of(plies), Optional.empty(), weight(total), Optional.empty());
     }
 
     private static Figures weight(double arealMass) {
@@ -171,7 +171,14 @@ public final class TestMaterials {
 
     /** A fibre with a Poisson's ratio of 0.22. */
     public static Fibre fibre(
-            String id, Fibre.Type type, double density, double e1, double e2, double g12, double alpha1, double alpha2) {
+            String id,
+            Fibre.Type type,
+            double density,
+            double e1,
+            double e2,
+            double g12,
+            double alpha1,
+            double alpha2) {
         return new Fibre(
                 id,
                 id,
@@ -254,6 +261,10 @@ public final class TestMaterials {
                 .with(Property.SHEAR_STRENGTH, 1.15e6)
                 .with(Property.UPTAKE_HAND, 0.25);
         return new Core(
-                id, id, type, openCell, infused.map(u -> figures.with(Property.UPTAKE_INFUSION, u)).orElse(figures));
+                id,
+                id,
+                type,
+                openCell,
+                infused.map(u -> figures.with(Property.UPTAKE_INFUSION, u)).orElse(figures));
     }
 }

@@ -71,10 +71,7 @@ public final class TestParts {
     public static Coating coating(Resin material, Film film) {
         String agent = material.defaultCure().agent();
         return new Coating(
-                material,
-                Dose.usual(material, agent.equals("mekp") ? MEKP : TestMaterials.ISOCYANATE),
-                film,
-                1);
+                material, Dose.usual(material, agent.equals("mekp") ? MEKP : TestMaterials.ISOCYANATE), film, 1);
     }
 
     public static Zone zone(double area, Layer... layers) {
@@ -82,15 +79,7 @@ public final class TestParts {
     }
 
     public static Zone coated(List<Coating> coatings, Layer... layers) {
-        return new Zone(
-                "panel",
-                1,
-                1,
-                coatings,
-                List.of(layers),
-                Optional.empty(),
-                ContentSet.TRADE,
-                Measured.NOTHING);
+        return new Zone("panel", 1, 1, coatings, List.of(layers), Optional.empty(), ContentSet.TRADE, Measured.NOTHING);
     }
 
     public static Zone trimmed(Zone zone, Trim trim) {

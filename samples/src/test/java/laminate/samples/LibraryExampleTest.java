@@ -37,8 +37,10 @@ class LibraryExampleTest {
     void isWhatTheReadmeShows() throws IOException {
         Path source = Program.ROOT.resolve("samples/src/test/java/laminate/samples/LibraryExampleTest.java");
         String text = Files.readString(source);
-        String example = text.substring(text.indexOf("// begin of the example\n"), text.indexOf("// end of the example"));
-        String code = example.substring(example.indexOf('\n') + 1).stripTrailing().stripIndent();
+        String example =
+                text.substring(text.indexOf("// begin of the example\n"), text.indexOf("// end of the example"));
+        String code =
+                example.substring(example.indexOf('\n') + 1).stripTrailing().stripIndent();
 
         assertThat(Files.readString(Program.ROOT.resolve("README.md"))).contains("```java\n" + code + "\n```");
     }
