@@ -5,8 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.Callable;
 import laminate.estimate.PartEstimate;
 import laminate.file.InputException;
 import laminate.file.Overrides;
@@ -22,105 +20,82 @@ import laminate.print.EstimateText;
 import laminate.print.ReportText;
 import laminate.process.Process;
 import laminate.unit.UnitSystem;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** {@code laminate estimate}: from part files to thickness, weight, stiffness, resin, catalyst, hours and cost. */
-@Command(
-        name = EstimateCommand.NAME,
-        description = "Thickness, weight, fibre content, stiffness, resin, catalyst, cutting list, hours and cost.",
-        footer = {
-            "",
-            "Examples:",
-            "  laminate estimate locker-lid.yaml",
-            "  laminate estimate locker-lid.yaml --process infusion --format json -o lid.json",
-            "  laminate estimate *.yaml --format csv --table cuts -o cutting-list.csv"
-        })
-final class EstimateCommand implements Callable<Integer> {
+final class EstimateCommand extends Command {
     static final String NAME = "estimate";
 
     private static final int WIDTH = 80;
+    private static final Words<UnitSystem> SYSTEMS = new Words<>(UnitSystem.values(), UnitSystem::name);
 
-    @Spec
-    private CommandSpec spec;
+    private final PositionalParamSpec files = arguments("FILE", "1..*", Path.class, "Part files.");
+    private final OptionSpec format =
+            option("--format", "FORMAT", Format.words(), "text (the default), json, csv or markdown.");
+    private final OptionSpec process = option(
+            "--process",
+            "PROCESS",
+            new Words<>(Process.values(), Process::word),
+            "hand-lay-up, vacuum-bag or infusion for every layer, whatever the file says.");
+    private final OptionSpec workshop =
+            option("--workshop", "FILE", Path.class, "Workshop file in place of the part's own.");
+    private final OptionSpec prices = option("--prices", "FILE", Path.class, "Price file in place of the part's own.");
+    private final OptionSpec materials = repeated(
+            "--materials",
+            "FILE",
+            Path.class,
+            "Material file laid over the library and the part's own; may be repeated.");
+    private final OptionSpec units =
+            option("--units", "UNITS", SYSTEMS, "si (the default) or us; JSON is always in SI.");
+    private final OptionSpec width =
+            option("--width", "COLUMNS", Integer.class, "Widest line of the text, 80 if not given.");
+    private final OptionSpec matrices = flag("--matrices", "Print A, B and D too.");
+    private final OptionSpec table = option(
+            "--table",
+            "TABLE",
+            new Words<>(EstimateCsv.Which.values(), EstimateCsv.Which::word),
+            "Table of the CSV: layers (the default), resins, materials, cuts or cost.");
+    private final OptionSpec output = output();
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Part files.")
-    private List<Path> files;
-
-    @Option(names = "--format", paramLabel = "FORMAT", description = "text (the default), json, csv or markdown.")
-    private Format format = Format.TEXT;
-
-    @Option(
-            names = "--process",
-            paramLabel = "PROCESS",
-            converter = Words.OfProcess.class,
-            description = "hand-lay-up, vacuum-bag or infusion for every layer, whatever the file says.")
-    private Process process;
-
-    @Option(names = "--workshop", paramLabel = "FILE", description = "Workshop file in place of the part's own.")
-    private Path workshop;
-
-    @Option(names = "--prices", paramLabel = "FILE", description = "Price file in place of the part's own.")
-    private Path prices;
-
-    @Option(
-            names = "--materials",
-            paramLabel = "FILE",
-            description = "Material file laid over the library and the part's own; may be repeated.")
-    private List<Path> materials = List.of();
-
-    @Option(names = "--units", paramLabel = "UNITS", description = "si (the default) or us; JSON is always in SI.")
-    private Optional<UnitSystem> units;
-
-    @Option(names = "--width", paramLabel = "COLUMNS", description = "Widest line of the text, 80 if not given.")
-    private Optional<Integer> width;
-
-    @Option(names = "--matrices", description = "Print A, B and D too.")
-    private boolean matrices;
-
-    @Option(
-            names = "--table",
-            paramLabel = "TABLE",
-            description = "Table of the CSV: layers (the default), resins, materials, cuts or cost.")
-    private Optional<EstimateCsv.Which> table;
-
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FILE",
-            description = "Write to a file, whole or not at all.")
-    private Path output;
-
-    /** Made by the command line. */
-    EstimateCommand() {}
+    EstimateCommand() {
+        super(
+                NAME,
+                "Thickness, weight, fibre content, stiffness, resin, catalyst, cutting list, hours and cost.",
+                "laminate estimate locker-lid.yaml",
+                "laminate estimate locker-lid.yaml --process infusion --format json -o lid.json",
+                "laminate estimate *.yaml --format csv --table cuts -o cutting-list.csv");
+    }
 
     @Override
     public Integer call() {
         checkUsage();
         EstimatePrinter printer = printer();
         List<PartEstimate> estimates = estimates();
-        Output.write(Optional.ofNullable(output), spec.commandLine().getOut(), out -> printer.print(estimates, out));
-        return ExitCode.DONE;
+        return print(given(output, Path.class), out -> printer.print(estimates, out));
+    }
+
+    private Format format() {
+        return given(format, Format.class).orElse(Format.TEXT);
+    }
+
+    private int width() {
+        return given(width, Integer.class).orElse(WIDTH);
     }
 
     private void checkUsage() {
-        refuse(table.isPresent() && format != Format.CSV, "--table goes with --format csv");
-        refuse(width.isPresent() && format != Format.TEXT, "--width goes with --format text");
+        Format wanted = format();
+        boolean forReading = wanted == Format.TEXT || wanted == Format.MARKDOWN;
+        refuse(given(table, Object.class).isPresent() && wanted != Format.CSV, "--table goes with --format csv");
+        refuse(given(width, Object.class).isPresent() && wanted != Format.TEXT, "--width goes with --format text");
+        refuse(isSet(matrices) && !forReading, "--matrices goes with --format text or markdown");
         refuse(
-                matrices && format != Format.TEXT && format != Format.MARKDOWN,
-                "--matrices goes with --format text or markdown");
-        refuse(
-                units.isPresent() && format == Format.JSON,
+                given(units, Object.class).isPresent() && wanted == Format.JSON,
                 "--units does not go with --format json, which is always in SI");
-        refuse(
-                width.orElse(WIDTH) < ReportText.NARROWEST,
-                "--width must be " + ReportText.NARROWEST + " or more, not " + width.orElse(WIDTH));
-        for (Path file : files) {
-            refuse(output != null && isSame(file, output), "-o would overwrite the part file " + file);
-        }
+        refuse(width() < ReportText.NARROWEST, "--width must be " + ReportText.NARROWEST + " or more, not " + width());
+        given(output, Path.class)
+                .ifPresent(target -> all(files, Path.class)
+                        .forEach(file -> refuse(isSame(file, target), "-o would overwrite the part file " + file)));
     }
 
     private static boolean isSame(Path one, Path other) {
@@ -131,20 +106,17 @@ final class EstimateCommand implements Callable<Integer> {
         }
     }
 
-    private void refuse(boolean wrong, String why) {
-        if (wrong) {
-            throw new ParameterException(spec.commandLine(), why);
-        }
-    }
-
     /** All files are read before anything is written, and all that is wrong in any of them is said at once. */
     private List<PartEstimate> estimates() {
         Materials library = new MaterialLibrary();
         Overrides overrides = new Overrides(
-                Optional.ofNullable(process), Optional.ofNullable(workshop), Optional.ofNullable(prices), materials);
+                given(process, Process.class),
+                given(workshop, Path.class),
+                given(prices, Path.class),
+                all(materials, Path.class));
         List<PartEstimate> estimates = new ArrayList<>();
         List<String> complaints = new ArrayList<>();
-        for (Path file : files) {
+        for (Path file : all(files, Path.class)) {
             try {
                 estimates.add(PartFile.read(file, library, overrides).estimate());
             } catch (InputException e) {
@@ -163,14 +135,17 @@ final class EstimateCommand implements Callable<Integer> {
     }
 
     private EstimatePrinter printer() {
-        UnitSystem system = units.orElse(UnitSystem.SI);
-        return switch (format) {
+        UnitSystem system = given(units, UnitSystem.class).orElse(UnitSystem.SI);
+        EstimateReport reports = new EstimateReport(system, isSet(matrices));
+        return switch (format()) {
             case TEXT ->
                 new EstimateText(
-                        new EstimateReport(system, matrices), width.orElse(WIDTH), Colours.of(spec, output != null));
+                        reports,
+                        width(),
+                        Colours.of(spec(), given(output, Path.class).isPresent()));
             case JSON -> new EstimateJson();
-            case CSV -> new EstimateCsv(table.orElse(EstimateCsv.Which.LAYERS), system);
-            case MARKDOWN -> new EstimateMarkdown(new EstimateReport(system, matrices));
+            case CSV -> new EstimateCsv(given(table, EstimateCsv.Which.class).orElse(EstimateCsv.Which.LAYERS), system);
+            case MARKDOWN -> new EstimateMarkdown(reports);
         };
     }
 }

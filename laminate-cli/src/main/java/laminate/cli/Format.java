@@ -13,9 +13,8 @@ enum Format {
     /** For reports. */
     MARKDOWN;
 
-    /** The word on the command line, which messages list. */
-    @Override
-    public String toString() {
-        return name().toLowerCase(Locale.ROOT);
+    /** Reads a format. */
+    static Words<Format> words() {
+        return new Words<>(values(), format -> format.name().toLowerCase(Locale.ROOT));
     }
 }

@@ -7,13 +7,9 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
 /**
  * The command line: hands the arguments to a command, and its outcome to the shell.
@@ -21,19 +17,9 @@ import picocli.CommandLine.Spec;
  * <p>Results go to standard output, complaints to standard error, both in UTF-8 whatever the locale, since a file of
  * results is read on other machines too.
  */
-@Command(
-        name = "laminate",
-        description = "Composite laminate schedules: thickness, weight, stiffness, resin and cost.",
-        versionProvider = Version.class,
-        mixinStandardHelpOptions = true,
-        scope = ScopeType.INHERIT,
-        commandListHeading = "%nCommands:%n")
-public final class Main implements Runnable {
+public final class Main {
 
     private static final int LINE_WIDTH = 80;
-
-    @Spec
-    private CommandSpec spec;
 
     private Main() {}
 
@@ -72,35 +58,51 @@ public final class Main implements Runnable {
 
     private static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... args) {
         Complaints complaints = new Complaints();
-        CommandLine program = new CommandLine(new Main());
+        CommandLine program = new Program().line();
         addCommands(program, args);
         return program.setOut(out)
                 .setErr(err)
                 .setColorScheme(Help.defaultColorScheme(ansi))
-                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpWidth(LINE_WIDTH)
                 .setParameterExceptionHandler(complaints)
                 .setExecutionExceptionHandler(complaints)
                 .execute(args);
     }
 
-    /** Without a command there is nothing to do. */
-    @Override
-    public void run() {
-        throw new ParameterException(spec.commandLine(), "Which command? None is given.");
-    }
-
     /** Only the command that is asked for is made ready; all are where none is, or one that is not known. */
     private static void addCommands(CommandLine program, String... args) {
         String asked = args.length == 0 ? "" : args[0];
         switch (asked) {
-            case EstimateCommand.NAME -> program.addSubcommand(new EstimateCommand());
-            case MaterialsCommand.NAME -> program.addSubcommand(new MaterialsCommand());
-            case NewCommand.NAME -> program.addSubcommand(new NewCommand());
-            default ->
-                program.addSubcommand(new EstimateCommand())
-                        .addSubcommand(new MaterialsCommand())
-                        .addSubcommand(new NewCommand());
+            case EstimateCommand.NAME -> add(program, new EstimateCommand());
+            case MaterialsCommand.NAME -> add(program, new MaterialsCommand());
+            case NewCommand.NAME -> add(program, new NewCommand());
+            default -> {
+                add(program, new EstimateCommand());
+                add(program, new MaterialsCommand());
+                add(program, new NewCommand());
+            }
+        }
+    }
+
+    private static void add(CommandLine program, Command command) {
+        program.addSubcommand(command.line());
+    }
+
+    /** The program itself: without a command there is nothing to do. */
+    private static final class Program extends Command {
+        Program() {
+            super(
+                    "laminate",
+                    "Composite laminate schedules: thickness, weight, stiffness, resin and cost.",
+                    "laminate new lid.yaml",
+                    "laminate estimate lid.yaml",
+                    "laminate estimate --help");
+            spec().usageMessage().commandListHeading("%nCommands:%n");
+        }
+
+        @Override
+        public Integer call() {
+            throw new ParameterException(spec().commandLine(), "Which command? None is given.");
         }
     }
 

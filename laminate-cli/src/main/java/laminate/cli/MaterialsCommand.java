@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import laminate.file.InputException;
 import laminate.file.MaterialFile;
 import laminate.library.MaterialLibrary;
@@ -24,116 +23,87 @@ import laminate.print.ReportMarkdown;
 import laminate.print.ReportText;
 import laminate.print.Style;
 import laminate.unit.Nearest;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** {@code laminate materials}: what there is to name in a part file, and where its figures come from. */
-@Command(
-        name = MaterialsCommand.NAME,
-        description = "List materials, or show every figure of some with its source.",
-        footer = {
-            "",
-            "Examples:",
-            "  laminate materials --kind reinforcement --form mat",
-            "  laminate materials --find carbon",
-            "  laminate materials mat-450 polyester-ortho"
-        })
-final class MaterialsCommand implements Callable<Integer> {
+final class MaterialsCommand extends Command {
     static final String NAME = "materials";
 
     private static final int WIDTH = 80;
     private static final int SUGGESTIONS = 3;
 
-    @Spec
-    private CommandSpec spec;
+    private final PositionalParamSpec ids =
+            arguments("ID", "0..*", String.class, "Materials to show with every figure; without, a list.");
+    private final OptionSpec kind = option(
+            "--kind",
+            "KIND",
+            new Words<>(MaterialKind.values(), MaterialKind::word),
+            "List fibre, resin, catalyst, hardener, reinforcement, core, bulker or consumable only.");
+    private final OptionSpec form = option(
+            "--form",
+            "FORM",
+            new Words<>(Form.values(), Form::word),
+            "List reinforcements of a form only: mat, tissue, woven-roving, woven-cloth, stitched or unidirectional.");
+    private final OptionSpec fibre =
+            option("--fibre", "FIBRE", String.class, "List reinforcements that hold a fibre only, by its id.");
+    private final OptionSpec words =
+            repeated("--find", "WORD", String.class, "List those with the word in id or name; may be repeated.");
+    private final OptionSpec files =
+            repeated("--materials", "FILE", Path.class, "Material file laid over the library; may be repeated.");
+    private final OptionSpec format =
+            option("--format", "FORMAT", Format.words(), "text (the default), json, csv or markdown.");
+    private final OptionSpec output = output();
 
-    @Parameters(
-            paramLabel = "ID",
-            arity = "0..*",
-            description = "Materials to show with every figure; without, a list.")
-    private List<String> ids = List.of();
-
-    @Option(
-            names = "--kind",
-            paramLabel = "KIND",
-            converter = Words.OfKind.class,
-            description = "List fibre, resin, catalyst, hardener, reinforcement, core, bulker or consumable only.")
-    private Optional<MaterialKind> kind = Optional.empty();
-
-    @Option(
-            names = "--form",
-            paramLabel = "FORM",
-            converter = Words.OfForm.class,
-            description = "List reinforcements of a form only: mat, tissue, woven-roving, woven-cloth, stitched or"
-                    + " unidirectional.")
-    private Optional<Form> form = Optional.empty();
-
-    @Option(
-            names = "--fibre",
-            paramLabel = "FIBRE",
-            description = "List reinforcements that hold a fibre only, by its id.")
-    private Optional<String> fibre = Optional.empty();
-
-    @Option(
-            names = "--find",
-            paramLabel = "WORD",
-            description = "List those with the word in id or name; may be repeated.")
-    private List<String> words = List.of();
-
-    @Option(
-            names = "--materials",
-            paramLabel = "FILE",
-            description = "Material file laid over the library; may be repeated.")
-    private List<Path> files = List.of();
-
-    @Option(names = "--format", paramLabel = "FORMAT", description = "text (the default), json, csv or markdown.")
-    private Format format = Format.TEXT;
-
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FILE",
-            description = "Write to a file, whole or not at all.")
-    private Path output;
-
-    /** Made by the command line. */
-    MaterialsCommand() {}
+    MaterialsCommand() {
+        super(
+                NAME,
+                "List materials, or show every figure of some with its source.",
+                "laminate materials --kind reinforcement --form mat",
+                "laminate materials --find carbon",
+                "laminate materials mat-450 polyester-ortho");
+    }
 
     @Override
     public Integer call() {
+        refuse(
+                !names().isEmpty()
+                        && List.of(kind, form, fibre, words).stream().anyMatch(filter -> filter.getValue() != null),
+                "Filters are for the list; name materials, or filter them.");
         Materials stock = stock();
-        List<Material> wanted = ids.isEmpty() ? listed(stock) : named(stock);
-        Output.write(Optional.ofNullable(output), spec.commandLine().getOut(), out -> print(wanted, out));
-        return ExitCode.DONE;
+        List<Material> wanted = names().isEmpty() ? listed(stock) : named(stock);
+        return print(given(output, Path.class), out -> print(wanted, out));
+    }
+
+    private List<String> names() {
+        return all(ids, String.class);
     }
 
     private Materials stock() {
         Materials stock = new MaterialLibrary();
         List<String> complaints = new ArrayList<>();
-        for (Path file : files) {
+        for (Path file : all(files, Path.class)) {
             try {
                 stock = stock.overlaidBy(Materials.of(MaterialFile.read(file, stock)));
             } catch (InputException e) {
                 complaints.add(e.getMessage());
             }
         }
-        refuse(complaints);
+        stopAt(complaints);
         return stock;
     }
 
     private List<Material> named(Materials stock) {
         List<Material> found = new ArrayList<>();
         List<String> complaints = new ArrayList<>();
-        for (String id : ids) {
+        for (String id : names()) {
             stock.find(id).ifPresentOrElse(found::add, () -> complaints.add(unknown(id, stock)));
         }
-        refuse(complaints);
+        stopAt(complaints);
         return found;
     }
 
-    private static void refuse(List<String> complaints) {
+    private static void stopAt(List<String> complaints) {
         if (!complaints.isEmpty()) {
             throw new UnusableInputException(String.join(System.lineSeparator(), complaints));
         }
@@ -163,10 +133,16 @@ final class MaterialsCommand implements Callable<Integer> {
     }
 
     private boolean isWanted(Material material) {
-        return kind.filter(wanted -> wanted != material.kind()).isEmpty()
-                && form.filter(wanted -> !hasForm(material, wanted)).isEmpty()
-                && fibre.filter(wanted -> !holds(material, wanted)).isEmpty()
-                && words.stream().allMatch(word -> mentions(material, word));
+        return given(kind, MaterialKind.class)
+                        .filter(wanted -> wanted != material.kind())
+                        .isEmpty()
+                && given(form, Form.class)
+                        .filter(wanted -> !hasForm(material, wanted))
+                        .isEmpty()
+                && given(fibre, String.class)
+                        .filter(wanted -> !holds(material, wanted))
+                        .isEmpty()
+                && all(words, String.class).stream().allMatch(word -> mentions(material, word));
     }
 
     private static boolean hasForm(Material material, Form form) {
@@ -184,8 +160,8 @@ final class MaterialsCommand implements Callable<Integer> {
     }
 
     private void print(List<Material> materials, Appendable out) throws IOException {
-        Style style = Colours.of(spec, output != null);
-        switch (format) {
+        Style style = Colours.of(spec(), given(output, Path.class).isPresent());
+        switch (given(format, Format.class).orElse(Format.TEXT)) {
             case TEXT -> new ReportText(WIDTH, style).print(report(materials), out);
             case JSON -> new MaterialsJson().print(materials, out);
             case CSV -> new MaterialsCsv().print(materials, out);
@@ -195,6 +171,6 @@ final class MaterialsCommand implements Callable<Integer> {
 
     private Report report(List<Material> materials) {
         MaterialsReport reports = new MaterialsReport();
-        return ids.isEmpty() ? reports.list(materials) : reports.details(materials);
+        return names().isEmpty() ? reports.list(materials) : reports.details(materials);
     }
 }

@@ -7,44 +7,35 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** {@code laminate new}: a commented part file to start from, which runs as it stands. */
-@Command(
-        name = NewCommand.NAME,
-        description = "Write a commented part file to start from; it runs as it stands.",
-        footer = {"", "Example:", "  laminate new lid.yaml && laminate estimate lid.yaml"})
-final class NewCommand implements Callable<Integer> {
+final class NewCommand extends Command {
     static final String NAME = "new";
 
     private static final String STARTER = "starter.yaml";
 
-    @Spec
-    private CommandSpec spec;
+    private final PositionalParamSpec files =
+            arguments("FILE", "0..1", Path.class, "The file; without it, standard output.");
+    private final OptionSpec force = flag("--force", "Overwrite a file that is there.");
 
-    @Parameters(paramLabel = "FILE", arity = "0..1", description = "The file; without it, standard output.")
-    private Path file;
-
-    @Option(names = "--force", description = "Overwrite a file that is there.")
-    private boolean force;
-
-    /** Made by the command line. */
-    NewCommand() {}
+    NewCommand() {
+        super(
+                NAME,
+                "Write a commented part file to start from; it runs as it stands.",
+                "laminate new lid.yaml && laminate estimate lid.yaml");
+    }
 
     @Override
     public Integer call() {
-        if (file != null && !force && Files.exists(file)) {
+        Optional<Path> file = all(files, Path.class).stream().findFirst();
+        if (file.isPresent() && !isSet(force) && Files.exists(file.get())) {
             throw new UnusableInputException(
-                    file + ": is there already; give another name, or --force to overwrite it");
+                    file.get() + ": is there already; give another name, or --force to overwrite it");
         }
         String starter = starter();
-        Output.write(Optional.ofNullable(file), spec.commandLine().getOut(), out -> out.append(starter));
-        return ExitCode.DONE;
+        return print(file, out -> out.append(starter));
     }
 
     private static String starter() {

@@ -3,7 +3,6 @@ package laminate.cli;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -51,10 +50,9 @@ final class Output {
                 print.to(out);
                 out.flush();
             }
-        } catch (FileSystemException e) {
-            throw new UnusableInputException(file.orElseThrow() + ": cannot be written: " + reason(e));
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            String where = file.map(Path::toString).orElse("standard output");
+            throw new UnusableInputException(where + ": cannot be written: " + reason(e));
         }
     }
 
@@ -95,13 +93,14 @@ final class Output {
         }
     }
 
-    private static String reason(FileSystemException e) {
+    private static String reason(IOException e) {
         if (e instanceof NoSuchFileException) {
             return "there is no such folder";
         }
         if (e instanceof AccessDeniedException) {
             return "permission is denied";
         }
-        return e.getReason() == null ? e.getMessage() : e.getReason();
+        String why = e instanceof FileSystemException named ? named.getReason() : e.getMessage();
+        return why == null ? e.getClass().getSimpleName() : why;
     }
 }
