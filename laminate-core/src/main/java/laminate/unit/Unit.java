@@ -211,6 +211,7 @@ public enum Unit {
     private final String symbol;
     private final Dimension dimension;
     private final ExactFactor factor;
+    private final double roundedFactor;
     private final BigDecimal offset;
     private final String source;
     private final List<String> spellings;
@@ -223,6 +224,7 @@ public enum Unit {
         this.symbol = symbol;
         this.dimension = dimension;
         this.factor = factor;
+        this.roundedFactor = factor.multiply(BigDecimal.ONE).doubleValue();
         this.offset = offset;
         this.source = source;
         this.spellings = Spellings.of(symbol, alsoRead);
@@ -252,7 +254,7 @@ public enum Unit {
      * @return the factor, positive (in {@link Dimension#siSymbol()})
      */
     public double factor() {
-        return factor.multiply(BigDecimal.ONE).doubleValue();
+        return roundedFactor;
     }
 
     /**
