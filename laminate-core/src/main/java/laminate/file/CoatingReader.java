@@ -52,6 +52,6 @@ final class CoatingReader {
     }
 
     private static Reading.Choice<Film> film(Film.Basis basis, Dimension dimension) {
-        return choice(basis.key(), quantity(dimension, Range.POSITIVE).map(value -> new Film(basis, value)));
+        return choice(basis.key(), quantity(dimension, Bounds.POSITIVE).map(value -> new Film(basis, value)));
     }
 }

@@ -17,7 +17,7 @@ final class Contents {
 
     private static final String SIMPLE = "simple";
 
-    private static final Range PART = new Range(value -> value > 0 && value < 1, "above 0 % and below 100 %");
+    private static final Bounds PART = new Bounds(value -> value > 0 && value < 1, "above 0 % and below 100 %");
 
     /** The ways that hold for layers of any weight. */
     static final List<Reading.Choice<Located<FibreContent>>> OF_ANY_LAYER =
@@ -40,11 +40,11 @@ final class Contents {
     }
 
     private static Reading.Choice<Located<FibreContent>> ratio() {
-        return way(Basis.RESIN_RATIO, number(Range.POSITIVE));
+        return way(Basis.RESIN_RATIO, number(Bounds.POSITIVE));
     }
 
     private static Reading.Choice<Located<FibreContent>> thickness() {
-        return way(Basis.THICKNESS, quantity(Dimension.LENGTH, Range.POSITIVE));
+        return way(Basis.THICKNESS, quantity(Dimension.LENGTH, Bounds.POSITIVE));
     }
 
     private static Reading.Choice<Located<FibreContent>> way(Basis basis, Reading<Double> value) {

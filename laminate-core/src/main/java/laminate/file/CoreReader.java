@@ -18,7 +18,7 @@ import laminate.unit.Dimension;
 /** Reads core layers, their finish and the bed they lie in. */
 final class CoreReader {
 
-    private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Range.POSITIVE);
+    private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Bounds.POSITIVE);
 
     private final Stock stock;
     private final LayUps layUps;

@@ -24,9 +24,9 @@ final class Doses {
     record Amount(double value, boolean byVolume) {
 
         private static final Reading<Amount> BY_MASS =
-                quantity(Dimension.FRACTION, Range.POSITIVE).map(ratio -> new Amount(ratio, false));
+                quantity(Dimension.FRACTION, Bounds.POSITIVE).map(ratio -> new Amount(ratio, false));
         private static final Reading<Amount> BY_VOLUME =
-                quantity(Dimension.VOLUME_PER_MASS, Range.POSITIVE).map(volume -> new Amount(volume, true));
+                quantity(Dimension.VOLUME_PER_MASS, Bounds.POSITIVE).map(volume -> new Amount(volume, true));
 
         /** Another unit than % tells that ml/kg is meant, so that a slip in either gets the message that fits. */
         static final Reading<Amount> READING = (node, complaints) -> {

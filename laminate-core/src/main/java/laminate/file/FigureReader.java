@@ -22,7 +22,7 @@ final class FigureReader {
 
     private static final String USER = Figure.stated(0).source();
 
-    private static final Range SHARE = Range.between(0, 1, "0 % to 100 %");
+    private static final Bounds SHARE = Bounds.between(0, 1, "0 % to 100 %");
 
     private FigureReader() {}
 
@@ -42,7 +42,7 @@ final class FigureReader {
     }
 
     private static Reading<Figure> of(Property property) {
-        Range range = range(property);
+        Bounds range = range(property);
         return of(property.dimension()
                 .map(dimension -> quantity(dimension, range))
                 .orElseGet(() -> number(range)));
@@ -78,20 +78,20 @@ final class FigureReader {
     }
 
     /** What a property can be at all; what it plausibly is, a test of the library says. */
-    private static Range range(Property property) {
+    private static Bounds range(Property property) {
         return switch (property) {
-            case NU -> Range.between(-1, 0.5, "-1 to 0.5");
-            case NU12 -> Range.between(-1, 1, "-1 to 1");
-            case UPTAKE_HAND, UPTAKE_INFUSION, ELONGATION -> Range.NOT_NEGATIVE;
+            case NU -> Bounds.between(-1, 0.5, "-1 to 0.5");
+            case NU12 -> Bounds.between(-1, 1, "-1 to 1");
+            case UPTAKE_HAND, UPTAKE_INFUSION, ELONGATION -> Bounds.NOT_NEGATIVE;
             default -> byDimension(property.dimension());
         };
     }
 
-    private static Range byDimension(Optional<Dimension> dimension) {
+    private static Bounds byDimension(Optional<Dimension> dimension) {
         if (dimension.filter(Dimension.FRACTION::equals).isPresent()) {
             return SHARE;
         }
         // Carbon and aramid shrink along the fibre as they warm.
-        return dimension.filter(Dimension.EXPANSION::equals).isPresent() ? Range.ANY : Range.POSITIVE;
+        return dimension.filter(Dimension.EXPANSION::equals).isPresent() ? Bounds.ANY : Bounds.POSITIVE;
     }
 }

@@ -16,7 +16,7 @@ import laminate.unit.Dimension;
 /** Reads plies that are given directly by their properties. */
 final class LaminaReader {
 
-    private static final Reading<Double> MODULUS = quantity(Dimension.PRESSURE, Range.POSITIVE);
+    private static final Reading<Double> MODULUS = quantity(Dimension.PRESSURE, Bounds.POSITIVE);
     private static final Reading<Double> EXPANSION = quantity(Dimension.EXPANSION);
 
     private LaminaReader() {}
@@ -28,7 +28,7 @@ final class LaminaReader {
 
     static Supplier<List<Layer>> layers(Fields in, Surroundings around) {
         var solid = in.required("lamina", mapping(Keys.LAMINA, LaminaReader::solid));
-        var thickness = in.required("thickness", quantity(Dimension.LENGTH, Range.POSITIVE));
+        var thickness = in.required("thickness", quantity(Dimension.LENGTH, Bounds.POSITIVE));
         var angle = in.orElse("angle", LayerReader.ANGLE, 0.0);
         var times = in.orElse("times", count(), 1);
         return () -> {
@@ -43,7 +43,7 @@ final class LaminaReader {
         var E2 = in.required("E2", MODULUS);
         var G12 = in.required("G12", MODULUS);
         var nu12 = in.required("nu12", number());
-        var density = in.required("density", quantity(Dimension.DENSITY, Range.POSITIVE));
+        var density = in.required("density", quantity(Dimension.DENSITY, Bounds.POSITIVE));
         var shear = pair(in, "G13", "G23", MODULUS);
         var thermal = pair(in, "alpha1", "alpha2", EXPANSION);
         var moisture = pair(in, "beta1", "beta2", number());

@@ -28,7 +28,7 @@ final class LayerReader {
     static final int MOST_IN_A_ZONE = 2000;
 
     static final Reading<Double> ANGLE =
-            Scalars.quantity(Dimension.ANGLE, Range.between(-360, 360, "-360 to 360 degrees"));
+            Scalars.quantity(Dimension.ANGLE, Bounds.between(-360, 360, "-360 to 360 degrees"));
 
     private final Stock stock;
     private final Schedules schedules;

@@ -136,7 +136,7 @@ final class MaterialReader {
     }
 
     private Supplier<Resin.Cure> cure(Fields in) {
-        var share = FigureReader.of(quantity(Dimension.FRACTION, Range.POSITIVE));
+        var share = FigureReader.of(quantity(Dimension.FRACTION, Bounds.POSITIVE));
         var what = in.required("agent", agent);
         var amount = in.required("amount", share);
         var from = in.required("from", share);
@@ -147,8 +147,8 @@ final class MaterialReader {
     private Supplier<Resin.GelPoint> gelPoint(Fields in) {
         var what = in.required("agent", agent);
         var temperature = in.required("temperature", quantity(Dimension.TEMPERATURE));
-        var amount = in.required("amount", quantity(Dimension.FRACTION, Range.POSITIVE));
-        var time = in.required("time", quantity(Dimension.TIME, Range.POSITIVE));
+        var amount = in.required("amount", quantity(Dimension.FRACTION, Bounds.POSITIVE));
+        var time = in.required("time", quantity(Dimension.TIME, Bounds.POSITIVE));
         var origin = FigureReader.origin(in);
         return () -> new Resin.GelPoint(
                 what.get(), amount.get(), temperature.get(), origin.get().of(time.get()));

@@ -85,7 +85,7 @@ final class PartReader {
     private static Supplier<Item> item(Fields in, Optional<String> currency) {
         var name = in.required("name", text());
         var count = in.orElse("count", pieces(), 1);
-        var mass = in.required("mass", quantity(Dimension.MASS, Range.NOT_NEGATIVE));
+        var mass = in.required("mass", quantity(Dimension.MASS, Bounds.NOT_NEGATIVE));
         var price = in.optional("price", money(currency));
         return () -> new Item(name.get(), count.get(), mass.get(), price.get());
     }

@@ -21,8 +21,8 @@ import laminate.unit.UnitPrice;
 /** Reads price lists. */
 final class PriceReader {
 
-    private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Range.POSITIVE);
-    private static final Reading<Double> MASS = quantity(Dimension.MASS, Range.POSITIVE);
+    private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Bounds.POSITIVE);
+    private static final Reading<Double> MASS = quantity(Dimension.MASS, Bounds.POSITIVE);
 
     private static final Reading<LocalDate> DATE = text().map(written -> {
         try {

@@ -19,7 +19,7 @@ import laminate.unit.Dimension;
 /** Reads reinforcements and their make-up. */
 final class ReinforcementReader {
 
-    private static final Reading<Double> SHARE = quantity(Dimension.FRACTION, Range.between(0, 1, "0 % to 100 %"));
+    private static final Reading<Double> SHARE = quantity(Dimension.FRACTION, Bounds.between(0, 1, "0 % to 100 %"));
 
     private final Stock known;
 
@@ -96,7 +96,7 @@ final class ReinforcementReader {
         var fibre = in.required("fibre", known.fibre());
         var own = in.optional("form", Words.FORM);
         var angle = in.orElse("angle", LayerReader.ANGLE, 0.0);
-        var mass = in.required("areal-weight", quantity(Dimension.AREAL_MASS, Range.POSITIVE));
+        var mass = in.required("areal-weight", quantity(Dimension.AREAL_MASS, Bounds.POSITIVE));
         var warp = in.optional("warp-share", SHARE);
         return () -> form -> {
             FibrePly ply = FibrePly.of(fibre.get(), own.get().orElse(form), angle.get(), mass.get());

@@ -68,7 +68,7 @@ final class Scalars {
     }
 
     /** A number with its unit, in SI and within a range. */
-    static Reading<Double> quantity(Dimension dimension, Range range) {
+    static Reading<Double> quantity(Dimension dimension, Bounds range) {
         return range.limit(quantity(dimension));
     }
 
@@ -90,7 +90,7 @@ final class Scalars {
     }
 
     /** A bare decimal number within a range. */
-    static Reading<Double> number(Range range) {
+    static Reading<Double> number(Bounds range) {
         return range.limit(number());
     }
 

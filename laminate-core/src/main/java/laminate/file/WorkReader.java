@@ -144,7 +144,7 @@ final class WorkReader {
     }
 
     Supplier<Consumables> consumables(Fields in) {
-        Reading<Consumables> share = quantity(Dimension.FRACTION, Range.between(0, 1, "0 % to 100 %"))
+        Reading<Consumables> share = quantity(Dimension.FRACTION, Bounds.between(0, 1, "0 % to 100 %"))
                 .map(Consumables::shareOfMaterials);
         Reading<Consumables> list =
                 listOf(mapping(Keys.CONSUMABLE_USE, this::use)).map(Consumables::listed);

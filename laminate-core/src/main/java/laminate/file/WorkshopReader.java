@@ -26,12 +26,12 @@ import laminate.unit.Dimension;
 final class WorkshopReader {
 
     private static final Reading<Double> TEMPERATURE =
-            quantity(Dimension.TEMPERATURE, Range.between(253.15, 333.15, "-20 °C to 60 °C"));
-    private static final Reading<Figure> SHARE = stated(Dimension.FRACTION, Range.between(0, 1, "0 % to 100 %"));
+            quantity(Dimension.TEMPERATURE, Bounds.between(253.15, 333.15, "-20 °C to 60 °C"));
+    private static final Reading<Figure> SHARE = stated(Dimension.FRACTION, Bounds.between(0, 1, "0 % to 100 %"));
     private static final Reading<Figure> SMALL_SHARE =
-            stated(Dimension.FRACTION, new Range(value -> value >= 0 && value < 0.5, "0 % to below 50 %"));
+            stated(Dimension.FRACTION, new Bounds(value -> value >= 0 && value < 0.5, "0 % to below 50 %"));
     private static final Reading<Figure> FACTOR =
-            stated(Dimension.FRACTION, new Range(value -> value > 0 && value <= 1, "above 0 % and up to 100 %"));
+            stated(Dimension.FRACTION, new Bounds(value -> value > 0 && value <= 1, "above 0 % and up to 100 %"));
     private static final String SPRAY = "spray";
 
     private final Stock stock;
@@ -119,7 +119,7 @@ final class WorkshopReader {
     }
 
     private static Reading<Figure> ofLoss(Loss loss) {
-        return loss.dimension() == Dimension.FRACTION ? SHARE : stated(loss.dimension(), Range.NOT_NEGATIVE);
+        return loss.dimension() == Dimension.FRACTION ? SHARE : stated(loss.dimension(), Bounds.NOT_NEGATIVE);
     }
 
     private static Supplier<StiffnessBasis> stiffness(Fields in) {
@@ -148,7 +148,7 @@ final class WorkshopReader {
         return in.orElse(key, mapOf(Words.PROCESS, value), Map.of());
     }
 
-    private static Reading<Figure> stated(Dimension dimension, Range range) {
+    private static Reading<Figure> stated(Dimension dimension, Bounds range) {
         return quantity(dimension, range).map(Figure::stated);
     }
 }

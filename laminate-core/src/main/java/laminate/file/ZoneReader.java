@@ -25,7 +25,7 @@ final class ZoneReader {
     /** Layers of all zones of a part: a bound on memory, far above any real part. */
     private static final long MOST_LAYERS = 1_000_000;
 
-    private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Range.POSITIVE);
+    private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Bounds.POSITIVE);
     private static final Reading<Trim> TRIM = mapping(Keys.TRIM, ZoneReader::trim);
     static final Reading<Measured> MEASURED = mapping(Keys.MEASURED, ZoneReader::measured);
 
@@ -48,7 +48,7 @@ final class ZoneReader {
 
     private Supplier<Zone> zone(Fields in, Terms part, ContentSet contents) {
         var name = in.required("name", text());
-        var area = in.required("area", quantity(Dimension.AREA, Range.POSITIVE));
+        var area = in.required("area", quantity(Dimension.AREA, Bounds.POSITIVE));
         var count = in.orElse("count", pieces(), 1);
         Optional<ContentSet> own = Contents.set(in);
         var content = in.atMostOne(Contents.OF_ANY_LAYER);
@@ -85,7 +85,7 @@ final class ZoneReader {
     }
 
     private static Supplier<Measured> measured(Fields in) {
-        var mass = in.optional("mass", quantity(Dimension.MASS, Range.POSITIVE));
+        var mass = in.optional("mass", quantity(Dimension.MASS, Bounds.POSITIVE));
         var thickness = in.optional("thickness", Reading.oneOrList(LENGTH));
         return () -> {
             if (mass.get().isEmpty() && thickness.get().isEmpty()) {

@@ -91,13 +91,13 @@ final class SketchFile {
 
     private static Supplier<Agent> agent(Fields in) {
         var id = in.required("id", id());
-        var amount = in.optional("amount", quantity(Dimension.FRACTION, Range.between(0, 1, "0 % to 100 %")));
+        var amount = in.optional("amount", quantity(Dimension.FRACTION, Bounds.between(0, 1, "0 % to 100 %")));
         return () -> new Agent(id.get(), amount.get());
     }
 
     private static Supplier<Zone> zone(Fields in) {
         var name = in.required("name", text());
-        var area = in.required("area", quantity(Dimension.AREA, Range.POSITIVE));
+        var area = in.required("area", quantity(Dimension.AREA, Bounds.POSITIVE));
         var mirror = in.orElse("mirror", flag(), false);
         var trim = in.optional("trim", mapping(Keys.TRIM, SketchFile::trim));
         var layers = in.required("layers", listOf(LAYER));
@@ -105,8 +105,8 @@ final class SketchFile {
     }
 
     private static Supplier<Trim> trim(Fields in) {
-        var edge = in.required("edge", quantity(Dimension.LENGTH, Range.POSITIVE));
-        var width = in.required("width", quantity(Dimension.LENGTH, Range.NOT_NEGATIVE));
+        var edge = in.required("edge", quantity(Dimension.LENGTH, Bounds.POSITIVE));
+        var width = in.required("width", quantity(Dimension.LENGTH, Bounds.NOT_NEGATIVE));
         return () -> {
             if (width.get() > edge.get()) {
                 throw in.refusal("width", "the trim is wider than its edge is long; a narrower trim is wanted");
@@ -128,7 +128,7 @@ final class SketchFile {
 
     private static Supplier<Layer> core(Fields in) {
         var id = in.required("core", id());
-        var thickness = in.required("thickness", quantity(Dimension.LENGTH, Range.POSITIVE));
+        var thickness = in.required("thickness", quantity(Dimension.LENGTH, Bounds.POSITIVE));
         return () -> new Core(id.get(), thickness.get());
     }
 }

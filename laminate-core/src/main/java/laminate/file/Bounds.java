@@ -9,17 +9,17 @@ import java.util.function.DoublePredicate;
  * @param holds whether a value (SI) is in the range
  * @param accepted the range in the user's words, as "more than zero"
  */
-record Range(DoublePredicate holds, String accepted) {
+record Bounds(DoublePredicate holds, String accepted) {
 
-    static final Range POSITIVE = new Range(value -> value > 0, "more than zero");
+    static final Bounds POSITIVE = new Bounds(value -> value > 0, "more than zero");
 
-    static final Range ANY = new Range(value -> true, "any number");
+    static final Bounds ANY = new Bounds(value -> true, "any number");
 
-    static final Range NOT_NEGATIVE = new Range(value -> value >= 0, "zero or more");
+    static final Bounds NOT_NEGATIVE = new Bounds(value -> value >= 0, "zero or more");
 
     /** From a value to another, both included. */
-    static Range between(double low, double high, String accepted) {
-        return new Range(value -> value >= low && value <= high, accepted);
+    static Bounds between(double low, double high, String accepted) {
+        return new Bounds(value -> value >= low && value <= high, accepted);
     }
 
     /** The reading within this range; the message shows the text as it was written. */
