@@ -29,7 +29,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -343,28 +342,6 @@ class QuantitiesTest {
                         porous, zone(1, hand(mat(0.3)), ReinforcementLayer.of(roving(0.6), INFUSED), hand(mat(0.3)))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("zone panel, layer 2: fibre-volume-fraction");
-    }
-
-    /** The work grows with the zones, not with their square: twenty times the zones within sixty times the time. */
-    @Test
-    void fiveThousandZonesTakeTimeInProportion() {
-        Zone zone = coated(
-                List.of(gelcoat(0.0005)),
-                hand(mat(0.3)),
-                hand(roving(0.6)),
-                CoreLayer.of(PVC, 0.01, HAND),
-                hand(mat(0.3)));
-        seconds(zone, 2000);
-        double few = Math.max(seconds(zone, 250), 1e-3);
-        assertThat(seconds(zone, 5000)).isLessThan(60 * few);
-    }
-
-    private static double seconds(Zone zone, int zones) {
-        Part part = Part.of("hull", Collections.nCopies(zones, zone));
-        long start = System.nanoTime();
-        PartEstimate estimate = new Estimator(Workshop.USUAL).estimate(part);
-        assertThat(estimate.zones()).hasSize(zones);
-        return (System.nanoTime() - start) / 1e9;
     }
 
     private static MaterialQuantity material(Quantities quantities, String id) {
