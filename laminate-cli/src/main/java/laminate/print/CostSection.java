@@ -26,7 +26,7 @@ final class CostSection {
             table.row(
                     time.operation().name(),
                     amount(time),
-                    EstimateWords.basis(time.operation()),
+                    EstimateWords.basis(time),
                     EstimateWords.hours(time.time()));
         }
         return table.total("together", "", "", EstimateWords.hours(estimate.time()))

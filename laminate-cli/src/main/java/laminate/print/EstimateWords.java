@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import laminate.estimate.LaidLayer;
+import laminate.estimate.OperationTime;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.ResinQuantity;
 import laminate.estimate.ZoneEstimate;
@@ -13,7 +14,6 @@ import laminate.part.CoreLayer;
 import laminate.part.LaminaLayer;
 import laminate.part.Layer;
 import laminate.part.ReinforcementLayer;
-import laminate.process.Operation;
 
 /** Words that several printers share. */
 final class EstimateWords {
@@ -75,11 +75,11 @@ final class EstimateWords {
     }
 
     /** What the amount of an operation is counted in. */
-    static String basis(Operation operation) {
-        return switch (operation.basis()) {
+    static String basis(OperationTime time) {
+        return switch (time.operation().basis()) {
             case AREA, LAYER_AREA -> "m²";
             case EDGE -> "m of edge";
-            case MOULDING -> "mouldings";
+            case MOULDING -> time.amount() == 1 ? "moulding" : "mouldings";
         };
     }
 }
