@@ -1,8 +1,9 @@
 package laminate.estimate;
 
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import laminate.material.Fibre;
 import laminate.part.ReinforcementLayer;
 import laminate.process.Workshop;
@@ -13,14 +14,20 @@ final class Cautions {
     private Cautions() {}
 
     static List<Caution> of(PartEstimate estimate, Workshop workshop) {
-        Set<Caution> cautions = new LinkedHashSet<>();
+        List<Caution> cautions = new ArrayList<>();
         for (ZoneEstimate zone : estimate.zones()) {
             cautions.addAll(ScheduleCautions.of(zone));
             cautions.addAll(StageCautions.of(zone));
         }
         cautions.addAll(WorkCautions.of(estimate, workshop));
         cautions.addAll(SafetyCautions.of(estimate));
-        return List.copyOf(cautions);
+        return withoutRepeats(cautions);
+    }
+
+    private static List<Caution> withoutRepeats(List<Caution> cautions) {
+        Map<String, Caution> byText = new LinkedHashMap<>();
+        cautions.forEach(caution -> byText.putIfAbsent(caution.text(), caution));
+        return List.copyOf(byText.values());
     }
 
     /** Whether any layer of a part holds a sort of fibre. */

@@ -20,11 +20,9 @@ import laminate.process.Workshop;
 /** Sums what must be bought: reinforcement, bulker and core by area and mass, then resins and agents by mass and volume. */
 final class MaterialLedger {
 
-    /** Sheets of one core in two thicknesses are bought, and priced by area, apart. */
-    private record Sheet(String material, double thickness) {}
-
     private final Workshop workshop;
-    private final Map<Sheet, MaterialQuantity> sheets = new LinkedHashMap<>();
+    /** By id and thickness: sheets of one core in two thicknesses are bought, and priced by area, apart. */
+    private final Map<String, MaterialQuantity> sheets = new LinkedHashMap<>();
 
     MaterialLedger(Workshop workshop) {
         this.workshop = workshop;
@@ -54,7 +52,7 @@ final class MaterialLedger {
         double perArea = laid.fibreMass() + laid.coreMass();
         double bought = (area + margin) * (1 + waste);
         sheets.merge(
-                new Sheet(material.id(), thickness),
+                material.id() + " " + thickness,
                 sheet(material, perArea * area, perArea * bought, bought),
                 MaterialQuantity::plus);
     }

@@ -26,4 +26,34 @@ public record ResinUse(Resin resin, Dose dose, String use, Process process) {
     public boolean isCoating() {
         return resin.use().isCoating();
     }
+
+    /**
+     * As of any record, but asks first whether the parts are one and the same, which they are within an estimate.
+     *
+     * @param other anything
+     * @return true if all components are equal
+     */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ResinUse that
+                && use.equals(that.use)
+                && process == that.process
+                && dose.ratio() == that.dose.ratio()
+                && isSame(dose.agent(), that.dose.agent())
+                && isSame(resin, that.resin);
+    }
+
+    private static boolean isSame(Object one, Object other) {
+        return one == other || one.equals(other);
+    }
+
+    /**
+     * The ids are enough to tell pots apart; to take in every figure of the resin would take longer than the estimate.
+     *
+     * @return the hash code
+     */
+    @Override
+    public int hashCode() {
+        return 31 * (31 * use.hashCode() + resin.id().hashCode()) + dose.agent().id().hashCode();
+    }
 }
