@@ -24,10 +24,7 @@ final class CostSection {
                 Column.words("operation"), Column.numbers("on", ""), Column.words(""), Column.numbers("time", "h"));
         for (OperationTime time : estimate.operations()) {
             table.row(
-                    time.operation().name(),
-                    amount(time),
-                    EstimateWords.basis(time),
-                    EstimateWords.hours(time.time()));
+                    time.operation().name(), amount(time), EstimateWords.basis(time), EstimateWords.hours(time.time()));
         }
         return table.total("together", "", "", EstimateWords.hours(estimate.time()))
                 .build();

@@ -54,6 +54,7 @@ public record ResinUse(Resin resin, Dose dose, String use, Process process) {
      */
     @Override
     public int hashCode() {
-        return 31 * (31 * use.hashCode() + resin.id().hashCode()) + dose.agent().id().hashCode();
+        return 31 * (31 * use.hashCode() + resin.id().hashCode())
+                + dose.agent().id().hashCode();
     }
 }
