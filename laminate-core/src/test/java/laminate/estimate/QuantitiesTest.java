@@ -283,6 +283,21 @@ class QuantitiesTest {
         assertThat(quantities.materials().get(1).length()).isEmpty();
     }
 
+    /** Gelcoat covers the margin too: 0.2 m² of it is trimmed off, and 10 % of all that is applied stays in the pot. */
+    @Test
+    void coatingsCoverTheMarginToo() {
+        Zone plain = coated(List.of(gelcoat(0.0005)), hand(mat(0.3)));
+        Quantities quantities =
+                estimate(Workshop.USUAL, trimmed(plain, new Trim(4, 0.05))).quantities();
+        ResinQuantity gelcoat = quantities.resins().get(0);
+        double share = 0.286 * 0.35 - 0.0529;
+        double perArea = 0.6 * (1 - share);
+        assertThat(gelcoat.inPart()).isCloseTo(perArea, within(1e-14));
+        assertThat(gelcoat.lost()).isCloseTo(perArea * 0.2 + 0.10 * perArea * 1.2, within(1e-14));
+        assertThat(gelcoat.evaporated()).isCloseTo(0.6 * share * 1.2, within(1e-14));
+        assertThat(quantities.trimmed()).isCloseTo(0.2 * (1 + perArea), within(1e-14));
+    }
+
     @Test
     void onePotForEachResinStageDoseAndProcess() {
         LayUp cumene = new LayUp(Process.HAND_LAY_UP, POLYESTER, Dose.usual(POLYESTER, CUMENE));
