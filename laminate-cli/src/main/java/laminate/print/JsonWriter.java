@@ -2,6 +2,7 @@ package laminate.print;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.OptionalDouble;
 import laminate.unit.JsonNumbers;
 
@@ -17,6 +18,10 @@ import laminate.unit.JsonNumbers;
  */
 public final class JsonWriter {
     private static final String HEX = "0123456789abcdef";
+
+    /** A line end and two spaces for each level. */
+    private static final List<String> INDENTS = List.of(
+            "\n", "\n  ", "\n    ", "\n      ", "\n        ", "\n          ", "\n            ", "\n              ");
 
     private final Appendable out;
     private final StringBuilder ends = new StringBuilder();
@@ -208,7 +213,7 @@ public final class JsonWriter {
     }
 
     private void newLine() {
-        append("\n" + "  ".repeat(ends.length()));
+        append(ends.length() < INDENTS.size() ? INDENTS.get(ends.length()) : "\n" + "  ".repeat(ends.length()));
     }
 
     private void append(String text) {
@@ -221,10 +226,19 @@ public final class JsonWriter {
 
     private static String quoted(String text) {
         StringBuilder quoted = new StringBuilder(text.length() + 2).append('"');
+        int plain = 0;
         for (int i = 0; i < text.length(); i++) {
-            appendEscaped(text, i, quoted);
+            if (isSpecial(text.charAt(i))) {
+                quoted.append(text, plain, i);
+                appendEscaped(text, i, quoted);
+                plain = i + 1;
+            }
         }
-        return quoted.append('"').toString();
+        return quoted.append(text, plain, text.length()).append('"').toString();
+    }
+
+    private static boolean isSpecial(char c) {
+        return c < ' ' || c == '"' || c == '\\' || c >= 0x7F;
     }
 
     private static void appendEscaped(String text, int i, StringBuilder quoted) {

@@ -6,6 +6,8 @@ import java.util.List;
 /** Breaks text into lines of a given width, counted in the columns that a terminal gives each character. */
 final class Lines {
     private static final int NARROWEST = 4;
+    /** The first combining mark; every character below takes one column. */
+    private static final int FIRST_UNUSUAL = 0x300;
 
     private Lines() {}
 
@@ -16,6 +18,15 @@ final class Lines {
      * @return the number of columns
      */
     static int width(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) >= FIRST_UNUSUAL) {
+                return widthOfAny(text);
+            }
+        }
+        return text.length();
+    }
+
+    private static int widthOfAny(String text) {
         int width = 0;
         for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
             width += width(text.codePointAt(i));
@@ -24,7 +35,7 @@ final class Lines {
     }
 
     private static int width(int codePoint) {
-        if (codePoint < 0x300) {
+        if (codePoint < FIRST_UNUSUAL) {
             return 1;
         }
         int type = Character.getType(codePoint);

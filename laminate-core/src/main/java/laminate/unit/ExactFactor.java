@@ -1,6 +1,7 @@
 package laminate.unit;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 
 /**
@@ -86,6 +87,9 @@ record ExactFactor(BigDecimal over, BigDecimal under) {
 
     /** The value divided by this factor, to 34 digits. */
     BigDecimal divide(BigDecimal value) {
-        return value.multiply(under).divide(over, MathContext.DECIMAL128);
+        BigDecimal product = value.multiply(under);
+        return over.unscaledValue().equals(BigInteger.ONE)
+                ? product.scaleByPowerOfTen(over.scale())
+                : product.divide(over, MathContext.DECIMAL128);
     }
 }
