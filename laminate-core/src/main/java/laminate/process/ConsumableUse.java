@@ -1,6 +1,7 @@
 package laminate.process;
 
 import java.util.List;
+import java.util.stream.Stream;
 import laminate.material.Figure;
 import laminate.material.Status;
 import laminate.unit.PriceBasis;
@@ -44,6 +45,19 @@ public record ConsumableUse(String material, Figure amount, PriceBasis measure, 
 
     private static final String SOURCE = "common practice, no source";
 
+    private static final List<ConsumableUse> WETTING_OUT = List.of(
+            use("acetone", 0.15, PriceBasis.LITRE, Basis.RESIN),
+            use("mixing-pot", 0.7, PriceBasis.PIECE, Basis.RESIN),
+            use("brush", 2, PriceBasis.PIECE, Basis.MOULDING),
+            use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING));
+
+    private static final List<ConsumableUse> BAGGING = List.of(
+            use("peel-ply", 1.15, PriceBasis.M2, Basis.AREA),
+            use("release-film", 1.15, PriceBasis.M2, Basis.AREA),
+            use("breather", 1.15, PriceBasis.M2, Basis.AREA),
+            use("bag-film", 1.3, PriceBasis.M2, Basis.AREA),
+            use("sealant-tape", 4, PriceBasis.M, Basis.AREA));
+
     /**
      * Checks the use.
      *
@@ -64,23 +78,9 @@ public record ConsumableUse(String material, Figure amount, PriceBasis measure, 
      */
     public static List<ConsumableUse> usual(Process process) {
         return switch (process) {
-            case HAND_LAY_UP ->
-                List.of(
-                        use("acetone", 0.15, PriceBasis.LITRE, Basis.RESIN),
-                        use("mixing-pot", 0.7, PriceBasis.PIECE, Basis.RESIN),
-                        use("brush", 2, PriceBasis.PIECE, Basis.MOULDING),
-                        use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING));
+            case HAND_LAY_UP -> WETTING_OUT;
             case VACUUM_BAG ->
-                List.of(
-                        use("acetone", 0.15, PriceBasis.LITRE, Basis.RESIN),
-                        use("mixing-pot", 0.7, PriceBasis.PIECE, Basis.RESIN),
-                        use("brush", 2, PriceBasis.PIECE, Basis.MOULDING),
-                        use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING),
-                        use("peel-ply", 1.15, PriceBasis.M2, Basis.AREA),
-                        use("release-film", 1.15, PriceBasis.M2, Basis.AREA),
-                        use("breather", 1.15, PriceBasis.M2, Basis.AREA),
-                        use("bag-film", 1.3, PriceBasis.M2, Basis.AREA),
-                        use("sealant-tape", 4, PriceBasis.M, Basis.AREA));
+                Stream.concat(WETTING_OUT.stream(), BAGGING.stream()).toList();
             case INFUSION ->
                 List.of(
                         use("gloves", 4, PriceBasis.PIECE, Basis.MOULDING),
