@@ -42,10 +42,20 @@ final class Spellings {
     }
 
     static Optional<Unit> find(String spelling, Dimension dimension) {
+        for (Unit unit : Symbols.UNITS) {
+            if (unit.dimension() == dimension && unit.symbol().equals(spelling)) {
+                return Optional.of(unit);
+            }
+        }
         return Optional.ofNullable(Tables.BY_DIMENSION.get(dimension).get(spelling));
     }
 
     static Optional<Unit> find(String spelling) {
+        for (Unit unit : Symbols.UNITS) {
+            if (unit.symbol().equals(spelling)) {
+                return Optional.of(unit);
+            }
+        }
         return Optional.ofNullable(Tables.ALL.get(spelling));
     }
 
@@ -53,7 +63,17 @@ final class Spellings {
         return Tables.ALL.keySet();
     }
 
-    /** Apart from {@link Spellings}, because they can be filled only once the units exist. */
+    /**
+     * Most files write symbols, and a small job ends sooner without the tables of all spellings. Apart from
+     * {@link Spellings}, like the tables, because the units have to exist first.
+     */
+    private static final class Symbols {
+        static final Unit[] UNITS = Unit.values();
+
+        private Symbols() {}
+    }
+
+    /** All spellings of all units. */
     private static final class Tables {
         static final Map<Dimension, List<Unit>> UNITS = new EnumMap<>(Dimension.class);
         static final Map<Dimension, Map<String, Unit>> BY_DIMENSION = new EnumMap<>(Dimension.class);

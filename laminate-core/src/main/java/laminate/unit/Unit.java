@@ -211,10 +211,9 @@ public enum Unit {
     private final String symbol;
     private final Dimension dimension;
     private final ExactFactor factor;
-    private final double roundedFactor;
     private final BigDecimal offset;
     private final String source;
-    private final List<String> spellings;
+    private final String[] alsoRead;
 
     Unit(String symbol, Dimension dimension, ExactFactor factor, String source, String... alsoRead) {
         this(symbol, dimension, factor, BigDecimal.ZERO, source, alsoRead);
@@ -224,10 +223,9 @@ public enum Unit {
         this.symbol = symbol;
         this.dimension = dimension;
         this.factor = factor;
-        this.roundedFactor = factor.multiply(BigDecimal.ONE).doubleValue();
         this.offset = offset;
         this.source = source;
-        this.spellings = Spellings.of(symbol, alsoRead);
+        this.alsoRead = alsoRead;
     }
 
     /**
@@ -254,7 +252,7 @@ public enum Unit {
      * @return the factor, positive (in {@link Dimension#siSymbol()})
      */
     public double factor() {
-        return roundedFactor;
+        return factor.multiply(BigDecimal.ONE).doubleValue();
     }
 
     /**
@@ -281,7 +279,7 @@ public enum Unit {
      * @return the spellings, unmodifiable
      */
     public List<String> spellings() {
-        return spellings;
+        return Spellings.of(symbol, alsoRead);
     }
 
     /**

@@ -215,4 +215,17 @@ class UnitTest {
         assertThat(UnitSystem.US.small(Dimension.PRESSURE)).isEqualTo(Unit.KSI);
         assertThat(UnitSystem.US.small(Dimension.TIME)).isEqualTo(Unit.MINUTE);
     }
+
+    @ParameterizedTest
+    @EnumSource(Unit.class)
+    void aSymbolIsFoundAsTheFirstUnitThatReadsIt(Unit unit) {
+        for (String spelling : unit.spellings()) {
+            assertThat(Unit.find(spelling))
+                    .hasValue(Stream.of(Unit.values())
+                            .filter(other -> other.spellings().contains(spelling))
+                            .findFirst()
+                            .orElseThrow());
+            assertThat(Unit.find(spelling, unit.dimension())).hasValue(unit);
+        }
+    }
 }
