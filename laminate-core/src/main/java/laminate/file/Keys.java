@@ -72,7 +72,7 @@ enum Keys {
     CONSUMABLE("consumable", "material kind name sold-by density areal-weight roll-width roll-length"),
     FIGURE("figure", "value source status"),
     CURE("cure", "agent amount from to"),
-    GEL_TIME("gel time", "agent temperature amount time source status"),
+    GEL_TIME("gel time", "agent amount times source status"),
     MAKE_UP_PLY("ply of a reinforcement", "fibre form angle areal-weight warp-share"),
     MEASURED_PLY("set of measured ply properties", "fibre-volume-fraction E1 E2 G12 nu12 alpha1 alpha2 G13 G23");
 

@@ -4,6 +4,7 @@ import static laminate.file.FigureReader.figures;
 import static laminate.file.Reading.byWord;
 import static laminate.file.Reading.choice;
 import static laminate.file.Reading.listOf;
+import static laminate.file.Reading.mapOf;
 import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.flag;
 import static laminate.file.Scalars.id;
@@ -123,7 +124,7 @@ final class MaterialReader {
         var figures = figures(in, Resin.REQUIRED, Resin.OPTIONAL);
         var cures = in.required("cure", listOf(mapping(Keys.CURE, this::cure)));
         var gelPoints =
-                in.orElse("gel-time", listOf(mapping(Keys.GEL_TIME, this::gelPoint)), List.<Resin.GelPoint>of());
+                in.orElse("gel-time", listOf(mapping(Keys.GEL_TIME, this::gelTimes)), List.<List<Resin.GelPoint>>of());
         return () -> new Resin(
                 named.id().get(),
                 named.name().get(),
@@ -132,7 +133,7 @@ final class MaterialReader {
                 waxed.get(),
                 figures.get(),
                 cures.get(),
-                gelPoints.get());
+                gelPoints.get().stream().flatMap(List::stream).toList());
     }
 
     private Supplier<Resin.Cure> cure(Fields in) {
@@ -144,13 +145,16 @@ final class MaterialReader {
         return () -> new Resin.Cure(what.get(), amount.get(), from.get(), to.get());
     }
 
-    private Supplier<Resin.GelPoint> gelPoint(Fields in) {
+    /** The times of one dose, by temperature. */
+    private Supplier<List<Resin.GelPoint>> gelTimes(Fields in) {
         var what = in.required("agent", agent);
-        var temperature = in.required("temperature", quantity(Dimension.TEMPERATURE));
         var amount = in.required("amount", quantity(Dimension.FRACTION, Bounds.POSITIVE));
-        var time = in.required("time", quantity(Dimension.TIME, Bounds.POSITIVE));
+        var times =
+                in.required("times", mapOf(quantity(Dimension.TEMPERATURE), quantity(Dimension.TIME, Bounds.POSITIVE)));
         var origin = FigureReader.origin(in);
-        return () -> new Resin.GelPoint(
-                what.get(), amount.get(), temperature.get(), origin.get().of(time.get()));
+        return () -> times.get().entrySet().stream()
+                .map(at -> new Resin.GelPoint(
+                        what.get(), amount.get(), at.getKey(), origin.get().of(at.getValue())))
+                .toList();
     }
 }

@@ -91,11 +91,16 @@ interface Reading<T> {
     static <K, V> Reading<Map<K, V>> mapOf(Reading<K> key, Reading<V> value) {
         return shaped(Node.Mapping.class, "a group of keys is wanted", (mapping, complaints) -> {
             Map<K, V> values = new LinkedHashMap<>();
-            mapping.entries().values().forEach(entry -> {
+            for (Node.Entry entry : mapping.entries().values()) {
                 Optional<K> name = key.read(entry.key(), complaints);
                 Optional<V> held = value.read(entry.value(), complaints);
-                name.ifPresent(k -> held.ifPresent(v -> values.put(k, v)));
-            });
+                if (name.isPresent() && held.isPresent() && values.put(name.get(), held.get()) != null) {
+                    complaints.at(
+                            entry.key(),
+                            Complaints.shown(entry.key().text())
+                                    + " is given before in other words; each may stand once");
+                }
+            }
             return Optional.of(values)
                     .filter(all -> all.size() == mapping.entries().size());
         });
