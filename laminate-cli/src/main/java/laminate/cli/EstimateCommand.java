@@ -9,7 +9,6 @@ import laminate.estimate.PartEstimate;
 import laminate.file.InputException;
 import laminate.file.Overrides;
 import laminate.file.PartFile;
-import laminate.library.MaterialLibrary;
 import laminate.material.Materials;
 import laminate.print.EstimateCsv;
 import laminate.print.EstimateJson;
@@ -58,13 +57,16 @@ final class EstimateCommand extends Command {
             "Table of the CSV: layers (the default), resins, materials, cuts or cost.");
     private final OptionSpec output = output();
 
-    EstimateCommand() {
+    private final Materials library;
+
+    EstimateCommand(Materials library) {
         super(
                 NAME,
                 "Thickness, weight, fibre content, stiffness, resin, catalyst, cutting list, hours and cost.",
                 "laminate estimate locker-lid.yaml",
                 "laminate estimate locker-lid.yaml --process infusion --format json -o lid.json",
                 "laminate estimate *.yaml --format csv --table cuts -o cutting-list.csv");
+        this.library = library;
     }
 
     @Override
@@ -108,7 +110,6 @@ final class EstimateCommand extends Command {
 
     /** All files are read before anything is written, and all that is wrong in any of them is said at once. */
     private List<PartEstimate> estimates() {
-        Materials library = new MaterialLibrary();
         Overrides overrides = new Overrides(
                 given(process, Process.class),
                 given(workshop, Path.class),

@@ -6,6 +6,9 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import laminate.library.MaterialLibrary;
+import laminate.material.Materials;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
@@ -20,6 +23,9 @@ import picocli.CommandLine.ParameterException;
 public final class Main {
 
     private static final int LINE_WIDTH = 80;
+
+    /** What nearly every part is made of: read in another thread while the command line is made out. */
+    private static final List<String> USUAL = List.of("e-glass");
 
     private Main() {}
 
@@ -57,9 +63,14 @@ public final class Main {
     }
 
     private static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... args) {
+        String asked = args.length == 0 ? "" : args[0];
+        Materials library = new MaterialLibrary();
+        if (asked.equals(EstimateCommand.NAME)) {
+            library.expect(USUAL);
+        }
         Complaints complaints = new Complaints();
         CommandLine program = new Program().line();
-        addCommands(program, args);
+        addCommands(program, asked, library);
         return program.setOut(out)
                 .setErr(err)
                 .setColorScheme(Help.defaultColorScheme(ansi))
@@ -70,14 +81,13 @@ public final class Main {
     }
 
     /** Only the command that is asked for is made ready; all are where none is, or one that is not known. */
-    private static void addCommands(CommandLine program, String... args) {
-        String asked = args.length == 0 ? "" : args[0];
+    private static void addCommands(CommandLine program, String asked, Materials library) {
         switch (asked) {
-            case EstimateCommand.NAME -> add(program, new EstimateCommand());
+            case EstimateCommand.NAME -> add(program, new EstimateCommand(library));
             case MaterialsCommand.NAME -> add(program, new MaterialsCommand());
             case NewCommand.NAME -> add(program, new NewCommand());
             default -> {
-                add(program, new EstimateCommand());
+                add(program, new EstimateCommand(library));
                 add(program, new MaterialsCommand());
                 add(program, new NewCommand());
             }

@@ -34,9 +34,11 @@ final class Fields {
         this.mapping = mapping;
         this.keys = keys;
         this.complaints = complaints;
-        mapping.entries().values().stream()
-                .filter(entry -> !keys.names().contains(entry.key().text()))
-                .forEach(this::complainOfUnknown);
+        for (Node.Entry entry : mapping.entries().values()) {
+            if (!keys.names().contains(entry.key().text())) {
+                complainOfUnknown(entry);
+            }
+        }
     }
 
     private void complainOfUnknown(Node.Entry entry) {
@@ -173,12 +175,11 @@ final class Fields {
 
     /** A declared key that no code asks for would be accepted and forgotten: a slip of ours, not of the user. */
     private void requireAllAsked() {
-        mapping.entries().keySet().stream()
-                .filter(key -> !asked.contains(key))
-                .findFirst()
-                .ifPresent(key -> {
-                    throw new IllegalStateException("the key " + key + " of " + keys + " is declared but not read");
-                });
+        for (String key : mapping.entries().keySet()) {
+            if (!asked.contains(key)) {
+                throw new IllegalStateException("the key " + key + " of " + keys + " is declared but not read");
+            }
+        }
     }
 
     private Optional<Node> ask(String key) {

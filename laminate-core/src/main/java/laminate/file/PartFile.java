@@ -1,6 +1,9 @@
 package laminate.file;
 
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
 import laminate.material.Materials;
 
 /**
@@ -39,7 +42,20 @@ public final class PartFile {
     public static Job read(Path file, Materials library, Overrides overrides) {
         Complaints complaints = new Complaints();
         Reading<Job> job = new PartReader(file, library, overrides).job();
-        return complaints.settle(
-                YamlTree.read(file, Keys.PART, complaints).flatMap(root -> job.read(root, complaints)));
+        Optional<Node> root = YamlTree.read(file, Keys.PART, complaints);
+        root.ifPresent(node -> library.expect(words(node, new LinkedHashSet<>())));
+        return complaints.settle(root.flatMap(node -> job.read(node, complaints)));
+    }
+
+    /** All single values, among which are the ids of the materials. */
+    private static Set<String> words(Node node, Set<String> words) {
+        if (node instanceof Node.Scalar scalar) {
+            words.add(scalar.text());
+        } else if (node instanceof Node.Sequence list) {
+            list.items().forEach(item -> words(item, words));
+        } else if (node instanceof Node.Mapping mapping) {
+            mapping.entries().values().forEach(entry -> words(entry.value(), words));
+        }
+        return words;
     }
 }

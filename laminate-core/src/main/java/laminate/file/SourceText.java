@@ -7,6 +7,7 @@ final class SourceText {
 
     private final String name;
     private final String text;
+    private final boolean isPlain;
     private int codePoint;
     private int index;
 
@@ -14,6 +15,7 @@ final class SourceText {
         this.name = name;
         // A byte order mark is no part of the text: editors on Windows write one, and it must not shift the columns.
         this.text = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        isPlain = this.text.codePointCount(0, this.text.length()) == this.text.length();
     }
 
     String name() {
@@ -26,6 +28,9 @@ final class SourceText {
 
     /** The index of a code point. Asked in rising order, all calls together take one pass over the text. */
     int index(int wanted) {
+        if (isPlain) {
+            return wanted;
+        }
         if (wanted < codePoint) {
             codePoint = 0;
             index = 0;

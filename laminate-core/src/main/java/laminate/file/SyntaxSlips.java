@@ -70,6 +70,8 @@ final class SyntaxSlips {
     /** Soft hyphen, zero-width space, line and paragraph separator, word joiner, byte order mark. */
     private static final String INVISIBLE = "\u00AD\u200B\u2028\u2029\u2060\uFEFF";
 
+    private static final char NO_BREAK_SPACE = '\u00A0';
+
     private static final Pattern NO_BREAK_INDENT = Pattern.compile("[ \\t]*\u00A0");
 
     private final MarkedYAMLException slip;
@@ -188,19 +190,20 @@ final class SyntaxSlips {
      */
     static boolean complainOfInvisible(SourceText source, Complaints complaints) {
         String text = source.text();
-        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-            int c = text.codePointAt(i);
-            if (!isPrintable(c) || INVISIBLE.indexOf(c) >= 0) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if ((c < ' ' || c > '~') && c != '\n' && isInvisible(text.codePointAt(i))) {
                 complaints.at(
                         source.position(i),
                         String.format(
                                 Locale.ROOT,
                                 "an invisible character (U+%04X) stands here; only visible text is accepted",
-                                c));
+                                text.codePointAt(i)));
                 return true;
             }
+            i += Character.isHighSurrogate(c) ? 1 : 0;
         }
-        return complainOfNoBreakIndent(source, complaints);
+        return text.indexOf(NO_BREAK_SPACE) >= 0 && complainOfNoBreakIndent(source, complaints);
     }
 
     private static boolean complainOfNoBreakIndent(SourceText source, Complaints complaints) {
@@ -217,6 +220,10 @@ final class SyntaxSlips {
             }
         }
         return found;
+    }
+
+    private static boolean isInvisible(int c) {
+        return !isPrintable(c) || INVISIBLE.indexOf(c) >= 0;
     }
 
     private static boolean isPrintable(int c) {

@@ -1,5 +1,6 @@
 package laminate.material;
 
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,14 @@ public interface Materials {
      * @return the ids in a fixed order
      */
     List<String> ids();
+
+    /**
+     * Tells which materials will be asked for, so that a stock which reads them from files may begin. Nothing else
+     * depends on it.
+     *
+     * @param ids the ids, and maybe other words, which are passed over
+     */
+    default void expect(Collection<String> ids) {}
 
     /**
      * A stock of given materials.

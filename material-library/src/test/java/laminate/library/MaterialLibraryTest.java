@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -94,5 +95,21 @@ class MaterialLibraryTest {
                 .toList();
         assertThat(found.stream().map(System::identityHashCode).distinct()).hasSize(2);
         assertThat(fresh.find("biaxial-600").orElseThrow()).isSameAs(found.get(0));
+    }
+
+    @Test
+    void whatIsExpectedIsFoundAsEver() {
+        MaterialLibrary fresh = new MaterialLibrary();
+        fresh.expect(List.of("biaxial-600", "Bow locker lid", "no-such-material", "../ids"));
+        assertThat(fresh.find("biaxial-600")).isEqualTo(LIBRARY.find("biaxial-600"));
+        assertThat(fresh.find("no-such-material")).isEmpty();
+    }
+
+    @Test
+    void anInterruptedCallerGetsItsMaterialAndKeepsTheInterrupt() {
+        Thread.currentThread().interrupt();
+        Optional<Material> found = new MaterialLibrary().find("mat-450");
+        assertThat(Thread.interrupted()).isTrue();
+        assertThat(found).isEqualTo(LIBRARY.find("mat-450"));
     }
 }
