@@ -73,7 +73,7 @@ final class YamlTree {
     }
 
     private static Optional<Node> read(SourceText source, Keys root, Complaints complaints) {
-        if (SyntaxSlips.complainOfInvisible(source, complaints)) {
+        if (InvisibleText.complain(source, complaints)) {
             return Optional.empty();
         }
         try (YAMLParser parser = YAML.createParser(new StringReader(source.text()))) {
