@@ -10,30 +10,55 @@ import laminate.process.Operation;
 
 /** Hours and cost, for all mouldings. */
 final class CostSection {
-    private CostSection() {}
+    private final Measures measures;
 
-    static void addTo(Report.Builder report, PartEstimate estimate) {
+    CostSection(Measures measures) {
+        this.measures = measures;
+    }
+
+    void addTo(Report.Builder report, PartEstimate estimate) {
         if (!estimate.operations().isEmpty()) {
             report.heading(2, "Hours").grid(hours(estimate));
         }
         estimate.cost().ifPresent(cost -> addCost(report, cost));
     }
 
-    private static Table hours(PartEstimate estimate) {
+    private Table hours(PartEstimate estimate) {
         Table.Builder table = new Table.Builder(
                 Column.words("operation"), Column.numbers("on", ""), Column.words(""), Column.numbers("time", "h"));
         for (OperationTime time : estimate.operations()) {
             table.row(
-                    time.operation().name(), amount(time), EstimateWords.basis(time), EstimateWords.hours(time.time()));
+                    time.operation().name(), amount(time), basis(time), EstimateWords.hours(time.time()));
         }
         return table.total("together", "", "", EstimateWords.hours(estimate.time()))
                 .build();
     }
 
-    private static String amount(OperationTime time) {
-        return time.operation().basis() == Operation.Basis.MOULDING
-                ? Measures.count(time.amount())
-                : Measures.number(time.amount());
+    private String amount(OperationTime time) {
+        return switch (time.operation().basis()) {
+            case AREA, LAYER_AREA -> Measures.number(time.amount(), measures.area());
+            case EDGE -> Measures.number(time.amount(), measures.longLength());
+            case MOULDING -> Measures.count(time.amount());
+        };
+    }
+
+    /** What the amount is counted in. */
+    private String basis(OperationTime time) {
+        return switch (time.operation().basis()) {
+            case AREA, LAYER_AREA -> measures.area().symbol() + repeated(time.operation());
+            case EDGE -> measures.longLength().symbol() + " of edge";
+            case MOULDING -> time.amount() == 1 ? "moulding" : "mouldings";
+        };
+    }
+
+    /** What is done layer by layer, or coat by coat, counts its area as often as it is done; see {@link Operation}. */
+    private static String repeated(Operation operation) {
+        return switch (operation.name()) {
+            case Operation.GELCOAT -> ", every coat";
+            case Operation.LAY_UP, Operation.DRY_LAY_UP -> ", every layer";
+            case Operation.CORE, Operation.BAGGING -> "";
+            default -> operation.basis() == Operation.Basis.LAYER_AREA ? ", every layer" : "";
+        };
     }
 
     private static void addCost(Report.Builder report, Cost cost) {

@@ -36,7 +36,7 @@ public final class EstimateReport {
         ZoneSection zones = new ZoneSection(measures, matrices);
         estimate.zones().forEach(zone -> zones.addTo(report, zone));
         new QuantitySection(measures).addTo(report, estimate);
-        CostSection.addTo(report, estimate);
+        new CostSection(measures).addTo(report, estimate);
         addComparisons(report, estimate.comparisons());
         addCautions(report, "To mind in this schedule", Caution.Kind.SCHEDULE, estimate.cautions());
         addCautions(report, "Safety", Caution.Kind.SAFETY, estimate.cautions());

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import laminate.estimate.LaidLayer;
-import laminate.estimate.OperationTime;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.ResinQuantity;
 import laminate.estimate.ZoneEstimate;
@@ -72,14 +71,5 @@ final class EstimateWords {
 
     static boolean isTurned(Layer layer) {
         return layer instanceof ReinforcementLayer reinforcement && reinforcement.turned();
-    }
-
-    /** What the amount of an operation is counted in. */
-    static String basis(OperationTime time) {
-        return switch (time.operation().basis()) {
-            case AREA, LAYER_AREA -> "m²";
-            case EDGE -> "m of edge";
-            case MOULDING -> time.amount() == 1 ? "moulding" : "mouldings";
-        };
     }
 }

@@ -95,6 +95,11 @@ record Measures(UnitSystem system) {
         return system.unit(Dimension.PRESSURE);
     }
 
+    /** In millionths of strain. */
+    Unit expansion() {
+        return system.unit(Dimension.EXPANSION);
+    }
+
     Unit forcePerLength() {
         return system.unit(Dimension.FORCE_PER_LENGTH);
     }

@@ -60,7 +60,7 @@ final class StiffnessSection {
                 Measures.number(constants.nuxy()));
     }
 
-    private static void addExpansion(Report.Builder report, Deformation free) {
+    private void addExpansion(Report.Builder report, Deformation free) {
         String shear = free.strain().xy() == 0
                 ? ""
                 : ", shear " + millionths(free.strain().xy());
@@ -71,8 +71,8 @@ final class StiffnessSection {
     }
 
     /** As a part file writes it: 5.30e-6 1/K. */
-    private static String millionths(double perKelvin) {
-        return Measures.number(perKelvin, Unit.MILLIONTH_PER_KELVIN) + "e-6 " + Unit.PER_KELVIN.symbol();
+    private String millionths(double perKelvin) {
+        return Measures.number(perKelvin, measures.expansion()) + measures.expansion().symbol().replace("1e-6", "e-6 1");
     }
 
     private void addMatrices(Report.Builder report, Laminate laminate) {

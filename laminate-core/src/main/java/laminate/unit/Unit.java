@@ -181,6 +181,10 @@ public enum Unit {
     PER_KELVIN("1/K", EXPANSION, ONE, Source.SI),
     /** Millionth of strain per kelvin. */
     MILLIONTH_PER_KELVIN("1e-6/K", EXPANSION, MICRO, Source.SI),
+    /** Strain per degree Fahrenheit. */
+    PER_FAHRENHEIT("1/°F", EXPANSION, ONE.per(FAHRENHEIT), Source.FAHRENHEIT, "1/F"),
+    /** Millionth of strain per degree Fahrenheit. */
+    MILLIONTH_PER_FAHRENHEIT("1e-6/°F", EXPANSION, MICRO.per(FAHRENHEIT), Source.FAHRENHEIT, "1e-6/F"),
 
     /** Per cent. */
     PERCENT("%", FRACTION, CENTI, Source.SI),

@@ -3,7 +3,7 @@ package laminate.unit;
 /**
  * The units a reader is used to, chosen by dimension.
  *
- * <p>Where a dimension has no US unit that is read here (viscosity, moment per length, expansion, dose, time), US
+ * <p>Where a dimension has no US unit that is read here (viscosity, moment per length, dose, time), US
  * readers get the SI unit.
  */
 public enum UnitSystem {
@@ -63,6 +63,7 @@ public enum UnitSystem {
             case TEMPERATURE -> Unit.FAHRENHEITS;
             case TEMPERATURE_DIFFERENCE -> Unit.FAHRENHEIT_DIFFERENCE;
             case PRESSURE -> Unit.MSI;
+            case EXPANSION -> Unit.MILLIONTH_PER_FAHRENHEIT;
             case FORCE -> Unit.POUNDS_FORCE;
             case FORCE_PER_LENGTH -> Unit.POUND_PER_INCH;
             default -> si(dimension);

@@ -65,8 +65,8 @@ class QuantityRefusalTest {
                 "450 gsm | AREAL_MASS | unknown unit \"gsm\"; accepted: g/m², kg/m², oz/yd² or oz/ft²; did you mean g/m²?",
                 "450 g / m2 | AREAL_MASS | unknown unit \"g / m2\"; accepted: g/m², kg/m², oz/yd² or oz/ft²; did you mean g/m²?",
                 "2 gal   | VOLUME | unknown unit \"gal\"; accepted: ml, l, m³, US fl oz or US gal; did you mean US gal?",
-                "5.3e-6/K | EXPANSION | unknown unit \"/K\"; accepted: 1/K or 1e-6/K; did you mean 1/K?",
-                "5.31/K  | EXPANSION | unknown unit \"/K\"; accepted: 1/K or 1e-6/K; did you mean 1/K?",
+                "5.3e-6/K | EXPANSION | unknown unit \"/K\"; accepted: 1/K, 1e-6/K, 1/°F or 1e-6/°F; did you mean 1/K?",
+                "5.31/K  | EXPANSION | unknown unit \"/K\"; accepted: 1/K, 1e-6/K, 1/°F or 1e-6/°F; did you mean 1/K?",
                 "0x10 mm | LENGTH | unknown unit \"x10 mm\"; " + LENGTHS,
                 "450 mm mm | LENGTH | more text follows the unit mm: \"mm\"; write one number with one unit; "
                         + LENGTHS,

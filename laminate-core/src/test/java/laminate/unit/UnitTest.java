@@ -143,7 +143,7 @@ class UnitTest {
     @Test
     void dimensionsSpeakForThemselves() {
         assertThat(Dimension.LENGTH.accepted()).isEqualTo("µm, mil, mm, cm, m, in, ft or yd");
-        assertThat(Dimension.EXPANSION.accepted()).isEqualTo("1/K or 1e-6/K");
+        assertThat(Dimension.EXPANSION.accepted()).isEqualTo("1/K, 1e-6/K, 1/°F or 1e-6/°F");
         assertThat(Dimension.FRACTION.accepted()).isEqualTo("%");
         assertThat(Dimension.ANGLE.accepted()).isEqualTo("° or a bare number of degrees");
         assertThat(Dimension.AREAL_MASS.phrase()).isEqualTo("an areal weight");
@@ -189,7 +189,7 @@ class UnitTest {
         "FORCE_PER_LENGTH, N/mm, lb/in",
         "MOMENT_PER_LENGTH, N·m/m, N·m/m",
         "VISCOSITY, mPa·s, mPa·s",
-        "EXPANSION, 1e-6/K, 1e-6/K",
+        "EXPANSION, 1e-6/K, 1e-6/°F",
         "FRACTION, %, %",
         "VOLUME_PER_MASS, ml/kg, ml/kg",
         "TIME, h, h",

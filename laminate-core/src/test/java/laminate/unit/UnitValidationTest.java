@@ -60,6 +60,8 @@ class UnitValidationTest {
         "-40 °F, TEMPERATURE, -40, °C, 1e-12",
         "9 °F, TEMPERATURE_DIFFERENCE, 5, K, 1e-15",
         "20 °C, TEMPERATURE_DIFFERENCE, 20, K, 0",
+        "5 1/°F, EXPANSION, 9, 1/K, 1e-14",
+        "18 1e-6/K, EXPANSION, 10, 1e-6/°F, 1e-14",
     })
     void agreesToMoreFigures(String text, Dimension dimension, double expected, String inUnit, double lastFigure) {
         Unit unit = Unit.find(inUnit, dimension).orElseThrow();
