@@ -25,12 +25,7 @@ final class StiffnessSection {
         constants.ifPresentOrElse(
                 known -> addConstants(report, known),
                 () -> report.paragraph("No moduli: the plies are too unlike for the sum to be inverted."));
-        Matrix3 bending = laminate.bending();
-        String unit = measures.bendingStiffnessUnit();
-        report.fact(
-                "EI per width",
-                "x " + measures.bendingStiffness(bending.m11()) + " " + unit + ", y "
-                        + measures.bendingStiffness(bending.m22()) + " " + unit + " (D11, D22)");
+        constants.ifPresent(known -> addBeamStiffness(report, known));
         constants.flatMap(ZoneStiffness::expansion).ifPresent(free -> addExpansion(report, free));
         if (matrices) {
             addMatrices(report, laminate);
@@ -58,6 +53,14 @@ final class StiffnessSection {
                 Measures.number(constants.Ey(), unit),
                 Measures.number(constants.Gxy(), unit),
                 Measures.number(constants.nuxy()));
+    }
+
+    private void addBeamStiffness(Report.Builder report, ZoneStiffness stiffness) {
+        String unit = measures.bendingStiffnessUnit();
+        report.fact(
+                "EI per width",
+                "x " + measures.bendingStiffness(stiffness.beamX()) + " " + unit + ", y "
+                        + measures.bendingStiffness(stiffness.beamY()) + " " + unit + " (E h³/12 in bending)");
     }
 
     private void addExpansion(Report.Builder report, Deformation free) {
