@@ -44,8 +44,10 @@ final class CostJson {
         json.object()
                 .field("head", CostSection.word(line.category()))
                 .field("name", line.name())
-                .field("amount", line.amount())
-                .field("cost", line.cost().amount().toPlainString())
-                .end();
+                .field("amount", CostWords.amount(line));
+        line.price().ifPresent(price -> json.field("quantity", line.quantity())
+                .field("unit", price.basis().symbol())
+                .field("unit_price", price.amount().toPlainString()));
+        json.field("cost", line.cost().amount().toPlainString()).end();
     }
 }

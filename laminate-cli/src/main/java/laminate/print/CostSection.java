@@ -80,7 +80,7 @@ final class CostSection {
             table.row(
                     word(line.category()),
                     line.name(),
-                    line.amount(),
+                    CostWords.amount(line),
                     line.cost().amount().toPlainString());
         }
         for (Category category : Category.values()) {

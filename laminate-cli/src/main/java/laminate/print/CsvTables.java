@@ -12,6 +12,7 @@ import laminate.estimate.PartEstimate;
 import laminate.estimate.ResinQuantity;
 import laminate.estimate.ZoneEstimate;
 import laminate.unit.Unit;
+import laminate.unit.UnitPrice;
 
 /**
  * The rows of each table of {@link EstimateCsv}. The methods that write rows stand in the order of the headings.
@@ -72,7 +73,7 @@ record CsvTables(Measures measures) {
                         "volume_" + symbol(measures.volume()),
                         "pieces");
             case CUTS -> List.of("part", "zone", "layer", "material", area, "dry_" + kg, "resin_" + kg);
-            case COST -> List.of("part", "head", "name", "amount", "cost", "currency");
+            case COST -> List.of("part", "head", "name", "amount", "quantity", "unit", "unit_price", "cost", "currency");
         };
     }
 
@@ -189,20 +190,32 @@ record CsvTables(Measures measures) {
                 csv.text(estimate.part().name())
                         .text(CostSection.word(line.category()))
                         .text(line.name());
-                csv.text(line.amount())
-                        .text(line.cost().amount().toPlainString())
-                        .text(cost.currency());
-                csv.end();
+                csv.text(CostWords.amount(line));
+                price(line, csv);
+                csv.text(line.cost().amount().toPlainString())
+                        .text(cost.currency())
+                        .end();
             }
             for (String missing : cost.missing()) {
                 csv.text(estimate.part().name())
                         .text("no price")
                         .text(missing)
-                        .nothing()
                         .nothing();
+                csv.nothing().nothing().nothing().nothing();
                 csv.text(cost.currency()).end();
             }
         });
+    }
+
+    private static void price(Cost.Line line, CsvWriter csv) {
+        if (line.price().isEmpty()) {
+            csv.nothing().nothing().nothing();
+            return;
+        }
+        UnitPrice price = line.price().get();
+        csv.number(line.quantity())
+                .text(price.basis().symbol())
+                .text(price.amount().toPlainString());
     }
 
     private static void number(double si, Unit unit, CsvWriter csv) {

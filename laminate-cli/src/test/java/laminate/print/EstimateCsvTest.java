@@ -63,7 +63,7 @@ class EstimateCsvTest {
     void whatHasNoPriceIsListedWithoutCost() {
         List<List<String>> rows =
                 read(print(EstimateCsv.Which.COST, UnitSystem.SI, List.of(TestParts.lockerLidMissingPrices())));
-        assertThat(rows).contains(List.of("Bow locker lid", "no price", "labour", "", "", "GBP"));
+        assertThat(rows).contains(List.of("Bow locker lid", "no price", "labour", "", "", "", "", "", "GBP"));
     }
 
     private static String print(EstimateCsv.Which which, UnitSystem system, List<PartEstimate> estimates) {

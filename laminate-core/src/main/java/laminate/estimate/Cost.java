@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import laminate.unit.Money;
+import laminate.unit.UnitPrice;
 
 /**
  * What all mouldings cost. Every line is rounded half up to the currency's smallest coin, and the sums are of the rounded
@@ -33,10 +34,17 @@ public record Cost(String currency, Optional<LocalDate> date, List<Line> lines, 
      *
      * @param category its head
      * @param name what it is for
-     * @param amount the amount and price, in words
-     * @param cost the cost, rounded
+     * @param quantity how much or how many, in the measure of the price; a share of the materials where there is no price
+     * @param price the price of one, empty for a share of the materials
+     * @param cost quantity times price, rounded once
      */
-    public record Line(Category category, String name, String amount, Money cost) {}
+    public record Line(Category category, String name, double quantity, Optional<UnitPrice> price, Money cost) {
+
+        /** What an amount costs at a price. */
+        static Line of(Category category, String name, double quantity, UnitPrice price) {
+            return new Line(category, name, quantity, Optional.of(price), price.cost(quantity));
+        }
+    }
 
     /** Copies the lists. */
     public Cost {

@@ -1,6 +1,5 @@
 package laminate.estimate;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +11,7 @@ import laminate.process.Labour;
 import laminate.process.Workshop;
 import laminate.unit.Money;
 import laminate.unit.PriceBasis;
-import laminate.unit.Significant;
+import laminate.unit.UnitPrice;
 
 /** Prices quantities and hours, and names what has no price. */
 final class Costing {
@@ -53,10 +52,7 @@ final class Costing {
                     + price.price().basis().symbol() + ", which it is not measured by)");
             return;
         }
-        String words = Significant.format(amount.getAsDouble(), 3) + " "
-                + price.price().basis().symbol() + " at " + price.price();
-        lines.add(new Cost.Line(
-                category, quantity.material(), words, price.price().cost(amount.getAsDouble())));
+        lines.add(Cost.Line.of(category, quantity.material(), amount.getAsDouble(), price.price()));
     }
 
     private void miss(String name) {
@@ -70,11 +66,7 @@ final class Costing {
                 .filter(line -> line.category() == Category.MATERIALS)
                 .map(Cost.Line::cost)
                 .reduce(Money.zero(prices.currency()), Money::plus);
-        lines.add(new Cost.Line(
-                Category.CONSUMABLES,
-                "consumables",
-                Significant.format(share * 100, 3) + " % of materials",
-                materials.times(share)));
+        lines.add(new Cost.Line(Category.CONSUMABLES, "consumables", share, Optional.empty(), materials.times(share)));
     }
 
     private void addItem(Item item, int mouldings) {
@@ -85,8 +77,8 @@ final class Costing {
         }
         Money each = item.price().get();
         checkCurrency(item.name(), each.currency());
-        lines.add(new Cost.Line(
-                Category.ITEMS, item.name(), count + " at " + each, each.times(BigDecimal.valueOf(count))));
+        lines.add(Cost.Line.of(
+                Category.ITEMS, item.name(), count, new UnitPrice(each.amount(), each.currency(), PriceBasis.PIECE)));
     }
 
     private void addLabour(Labour labour, double seconds) {
@@ -97,14 +89,9 @@ final class Costing {
             miss("labour");
             return;
         }
-        double hours = seconds / 3600;
-        checkCurrency("labour", labour.rate().get().currency());
-        lines.add(new Cost.Line(
-                Category.LABOUR,
-                "labour",
-                Significant.format(hours, 3) + " " + PriceBasis.HOUR.symbol() + " at "
-                        + labour.rate().get(),
-                labour.rate().get().cost(hours)));
+        UnitPrice rate = labour.rate().get();
+        checkCurrency("labour", rate.currency());
+        lines.add(Cost.Line.of(Category.LABOUR, "labour", seconds / 3600, rate));
     }
 
     private void checkCurrency(String what, String currency) {

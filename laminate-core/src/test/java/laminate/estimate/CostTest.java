@@ -60,7 +60,8 @@ class CostTest {
                 price("mekp", "9 GBP/kg"));
         double resin = 7 / EVAPORATED;
         assertThat(amounts(cost)).containsExactly("9.30", pence(resin / 1.110 * 4.40), pence(resin * 0.015 * 9));
-        assertThat(cost.lines().get(0).amount()).isEqualTo("3.00 kg at 3.10 GBP/kg");
+        assertThat(cost.lines().get(0).quantity()).isCloseTo(3, within(1e-12));
+        assertThat(cost.lines().get(0).price()).contains(UnitPrice.parse("3.10 GBP/kg"));
         assertThat(cost.lines()).extracting(Cost.Line::category).containsOnly(Category.MATERIALS);
         assertThat(cost.total()).contains(cost.knownTotal());
     }
@@ -149,7 +150,8 @@ class CostTest {
                 Measured.NOTHING);
         Cost cost = cost(BARE, part);
         assertThat(cost.of(Category.ITEMS)).isEqualTo(Money.parse("54.30 GBP"));
-        assertThat(cost.lines().get(0).amount()).isEqualTo("6 at 9.05 GBP");
+        assertThat(cost.lines().get(0).quantity()).isEqualTo(6);
+        assertThat(cost.lines().get(0).price()).contains(UnitPrice.parse("9.05 GBP/piece"));
         assertThat(cost.missing()).contains("latch");
     }
 
@@ -161,7 +163,8 @@ class CostTest {
         // 10 m²: 0.1 h/m² of preparation, 0.22 h/m² of laying.
         assertThat(estimate.time()).isCloseTo(3.2 * 3600, within(1e-9));
         assertThat(cost.of(Category.LABOUR)).isEqualTo(Money.parse("89.60 GBP"));
-        assertThat(cost.lines().get(0).amount()).isEqualTo("3.20 h at 28 GBP/h");
+        assertThat(cost.lines().get(0).quantity()).isCloseTo(3.2, within(1e-12));
+        assertThat(cost.lines().get(0).price()).contains(UnitPrice.parse("28 GBP/h"));
         assertThat(cost(BARE.withLabour(Labour.USUAL), SHEET).missing()).contains("labour");
         assertThat(cost(BARE, SHEET).missing()).doesNotContain("labour");
     }
@@ -187,7 +190,8 @@ class CostTest {
         assertThat(listed.of(Category.CONSUMABLES)).isEqualTo(Money.parse("13.50 GBP"));
         Cost share = cost(BARE.withConsumables(Consumables.shareOfMaterials(0.07)), SHEET, prices);
         assertThat(amounts(share)).containsExactly("30.00", "2.10");
-        assertThat(share.lines().get(1).amount()).isEqualTo("7.00 % of materials");
+        assertThat(share.lines().get(1).quantity()).isEqualTo(0.07);
+        assertThat(share.lines().get(1).price()).isEmpty();
     }
 
     private static ConsumableUse use(String id, PriceBasis measure, ConsumableUse.Basis basis, double amount) {
