@@ -9,6 +9,7 @@ import laminate.estimate.LaidLayer;
 import laminate.estimate.LayerCut;
 import laminate.estimate.MaterialQuantity;
 import laminate.estimate.PartEstimate;
+import laminate.estimate.ResinLoss;
 import laminate.estimate.ResinQuantity;
 import laminate.estimate.ZoneEstimate;
 import laminate.unit.Unit;
@@ -54,6 +55,10 @@ record CsvTables(Measures measures) {
                         "process",
                         "in_part_" + kg,
                         "lost_" + kg,
+                        "lost_trimmed_" + kg,
+                        "lost_pots_" + kg,
+                        "lost_bag_" + kg,
+                        "lost_lines_" + kg,
                         "evaporated_" + kg,
                         "to_mix_" + kg,
                         "agent",
@@ -141,6 +146,7 @@ record CsvTables(Measures measures) {
             csv.text(resin.use().process().word());
             number(resin.inPart(), measures.mass(), csv);
             number(resin.lost(), measures.mass(), csv);
+            loss(resin.loss(), csv);
             number(resin.evaporated(), measures.mass(), csv);
             number(resin.toMix(), measures.mass(), csv);
             csv.text(resin.dose().agent().id());
@@ -149,6 +155,13 @@ record CsvTables(Measures measures) {
             number(resin.agentVolume(), measures.smallVolume(), csv);
             csv.end();
         }
+    }
+
+    private void loss(ResinLoss loss, CsvWriter csv) {
+        number(loss.trimmed(), measures.mass(), csv);
+        number(loss.pots(), measures.mass(), csv);
+        number(loss.bag(), measures.mass(), csv);
+        number(loss.lines(), measures.mass(), csv);
     }
 
     void materials(PartEstimate estimate, CsvWriter csv) {

@@ -5,11 +5,10 @@ import laminate.estimate.LayerCut;
 import laminate.estimate.MaterialQuantity;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.Quantities;
-import laminate.estimate.ResinQuantity;
 import laminate.print.Table.Column;
 import laminate.unit.Unit;
 
-/** What the mouldings hold, what to mix, to buy and to cut for all of them. */
+/** What the mouldings hold, what to buy and to cut for all of them, with {@link ResinSection} in between. */
 final class QuantitySection {
     private final Measures measures;
 
@@ -23,7 +22,7 @@ final class QuantitySection {
         report.heading(2, "Quantities" + (count > 1 ? " for all " + count + " mouldings" : ""));
         addMasses(report, quantities);
         if (!quantities.resins().isEmpty()) {
-            report.heading(3, "Resins to mix").grid(resins(quantities.resins()));
+            new ResinSection(measures).addTo(report, quantities.resins());
         }
         if (!quantities.materials().isEmpty()) {
             report.heading(3, "Materials to buy").grid(materials(quantities.materials()));
@@ -59,37 +58,6 @@ final class QuantitySection {
         if (mass > 0) {
             table.row(name, Measures.number(mass, measures.mass()));
         }
-    }
-
-    private Table resins(List<ResinQuantity> resins) {
-        Unit kg = measures.mass();
-        Unit gram = measures.smallMass();
-        Unit millilitre = measures.smallVolume();
-        Table.Builder table = new Table.Builder(
-                Column.words("use"),
-                Column.words("resin"),
-                Column.numbers("in part", kg.symbol()),
-                Column.numbers("lost", kg.symbol()),
-                Column.numbers("to air", kg.symbol()),
-                Column.numbers("to mix", kg.symbol()),
-                Column.words("agent"),
-                Column.numbers("dose", "%"),
-                Column.numbers("", gram.symbol()),
-                Column.numbers("", millilitre.symbol()));
-        for (ResinQuantity resin : resins) {
-            table.row(
-                    resin.use().use(),
-                    resin.resin().id(),
-                    Measures.unlessZero(resin.inPart(), kg),
-                    Measures.unlessZero(resin.lost(), kg),
-                    Measures.unlessZero(resin.evaporated(), kg),
-                    Measures.number(resin.toMix(), kg),
-                    resin.dose().agent().id(),
-                    Measures.percent(resin.dose().ratio()),
-                    Measures.number(resin.agent(), gram),
-                    Measures.number(resin.agentVolume(), millilitre));
-        }
-        return table.build();
     }
 
     private Table materials(List<MaterialQuantity> materials) {

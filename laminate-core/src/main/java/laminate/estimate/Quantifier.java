@@ -92,7 +92,7 @@ final class Quantifier {
         double everywhere = inPart * (area + margin);
         double evaporated = (laid.applied() - inPart) * (area + margin);
         double left = workshop.loss(process, Loss.COATING).value() * everywhere;
-        resins.add(use, inPart * area, inPart * margin + left, evaporated);
+        resins.add(use, inPart * area, ResinLoss.byHand(inPart * margin, left), evaporated);
         coating += inPart * area;
     }
 
@@ -131,14 +131,14 @@ final class Quantifier {
         double everywhere = perArea * (area + margin);
         double gone = workshop.evaporation(layUp.process(), layUp.resin());
         double left = workshop.loss(layUp.process(), Loss.RESIN).value() * everywhere;
-        resins.add(use(layUp, stage), perArea * area, perArea * margin + left, everywhere * gone / (1 - gone));
+        resins.add(use(layUp, stage), perArea * area, ResinLoss.byHand(perArea * margin, left), everywhere * gone / (1 - gone));
     }
 
     private void addBed(Bed bed, Process process, double perArea, double area, double margin) {
         ResinUse use = new ResinUse(bed.paste(), bed.dose(), ResinUse.BONDING, process);
         double everywhere = perArea * (area + margin);
         double left = workshop.loss(process, Loss.COATING).value() * everywhere;
-        resins.add(use, perArea * area, perArea * margin + left, 0);
+        resins.add(use, perArea * area, ResinLoss.byHand(perArea * margin, left), 0);
     }
 
     /** A bag is fitted once for each resin and stage of a zone, whatever the number of layers under it. */
@@ -146,7 +146,7 @@ final class Quantifier {
         for (ResinUse use : laid(zone)) {
             double perArea = workshop.loss(use.process(), Loss.BAG).value()
                     + workshop.loss(use.process(), Loss.MESH).value();
-            resins.add(use, 0, perArea * area, 0);
+            resins.add(use, 0, ResinLoss.inBag(perArea * area), 0);
         }
     }
 
@@ -157,7 +157,7 @@ final class Quantifier {
         for (ResinUse use : drawn) {
             double each = workshop.loss(use.process(), Loss.LINES).value()
                     + workshop.loss(use.process(), Loss.BUCKET).value();
-            resins.add(use, 0, each * part.count(), 0);
+            resins.add(use, 0, ResinLoss.inLines(each * part.count()), 0);
         }
     }
 

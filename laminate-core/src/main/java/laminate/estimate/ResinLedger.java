@@ -8,8 +8,8 @@ import java.util.Map;
 final class ResinLedger {
     private final Map<ResinUse, ResinQuantity> byUse = new LinkedHashMap<>();
 
-    void add(ResinUse use, double inPart, double lost, double evaporated) {
-        byUse.merge(use, new ResinQuantity(use, inPart, lost, evaporated), ResinQuantity::plus);
+    void add(ResinUse use, double inPart, ResinLoss loss, double evaporated) {
+        byUse.merge(use, new ResinQuantity(use, inPart, loss, evaporated), ResinQuantity::plus);
     }
 
     List<ResinQuantity> quantities() {

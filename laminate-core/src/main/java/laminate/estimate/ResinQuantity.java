@@ -11,14 +11,23 @@ import laminate.process.Dose;
  *
  * @param use what it is mixed for
  * @param inPart matrix in the parts (kg)
- * @param lost left in pots, bags, lines and trimmings (kg)
+ * @param loss left in pots, bags, lines and trimmings
  * @param evaporated styrene or solvent gone to the air (kg)
  */
-public record ResinQuantity(ResinUse use, double inPart, double lost, double evaporated) {
+public record ResinQuantity(ResinUse use, double inPart, ResinLoss loss, double evaporated) {
 
     /** What is mixed for the same use elsewhere in the part joins this. */
     ResinQuantity plus(ResinQuantity other) {
-        return new ResinQuantity(use, inPart + other.inPart, lost + other.lost, evaporated + other.evaporated);
+        return new ResinQuantity(use, inPart + other.inPart, loss.plus(other.loss), evaporated + other.evaporated);
+    }
+
+    /**
+     * What is neither in the part nor in the air.
+     *
+     * @return left in pots, bags, lines and trimmings together (kg)
+     */
+    public double lost() {
+        return loss.total();
     }
 
     /**
@@ -45,7 +54,7 @@ public record ResinQuantity(ResinUse use, double inPart, double lost, double eva
      * @return in the part + lost + evaporated (kg)
      */
     public double mixed() {
-        return inPart + lost + evaporated;
+        return inPart + lost() + evaporated;
     }
 
     /**

@@ -115,6 +115,10 @@ class QuantitiesTest {
         assertThat(resin.evaporated()).isZero();
         double lines = Math.PI / 4 * 0.01 * 0.01 * 3 * 1100;
         assertThat(resin.lost()).isCloseTo(0.05 * inPart + 6 * (0.15 + 0.88) + 3 * (lines + 0.4), within(1e-12));
+        assertThat(resin.loss().pots()).isCloseTo(0.05 * inPart, within(1e-12));
+        assertThat(resin.loss().bag()).isCloseTo(6 * (0.15 + 0.88), within(1e-12));
+        assertThat(resin.loss().lines()).isCloseTo(3 * (lines + 0.4), within(1e-12));
+        assertThat(resin.loss().trimmed()).isZero();
     }
 
     /** A bag is fitted once for each resin and stage of a zone, however many layers are under it; a core is under it too. */
@@ -293,7 +297,8 @@ class QuantitiesTest {
         double share = 0.286 * 0.35 - 0.0529;
         double perArea = 0.6 * (1 - share);
         assertThat(gelcoat.inPart()).isCloseTo(perArea, within(1e-14));
-        assertThat(gelcoat.lost()).isCloseTo(perArea * 0.2 + 0.10 * perArea * 1.2, within(1e-14));
+        assertThat(gelcoat.loss().trimmed()).isCloseTo(perArea * 0.2, within(1e-14));
+        assertThat(gelcoat.loss().pots()).isCloseTo(0.10 * perArea * 1.2, within(1e-14));
         assertThat(gelcoat.evaporated()).isCloseTo(0.6 * share * 1.2, within(1e-14));
         assertThat(quantities.trimmed()).isCloseTo(0.2 * (1 + perArea), within(1e-14));
     }
