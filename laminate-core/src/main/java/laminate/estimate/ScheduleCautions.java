@@ -17,6 +17,7 @@ import laminate.part.CoreLayer;
 import laminate.part.Film;
 import laminate.part.Layer;
 import laminate.part.ReinforcementLayer;
+import laminate.process.CoreFinish;
 import laminate.process.Process;
 
 /** Cautions about the schedule of one zone: coatings, and layers that do not go with their resin or their neighbours. */
@@ -58,6 +59,7 @@ final class ScheduleCautions {
         if (layer instanceof CoreLayer core) {
             checkCoreFace(under, core);
             checkFoam(core, under, at(index + 1));
+            checkPassage(core, under, at(index + 1));
         }
     }
 
@@ -152,6 +154,20 @@ final class ScheduleCautions {
             add(
                     "styrene dissolves polystyrene foam; " + core.material()
                             + " wants epoxy, or a full epoxy barrier first.",
+                    PRACTICE,
+                    Status.COMMON_PRACTICE);
+        }
+    }
+
+    /** Mesh and lines lie on one face, so the resin for the other must pass through the core, or along it. */
+    private void checkPassage(CoreLayer core, Optional<Layer> under, Optional<Layer> over) {
+        boolean skinned = Stream.of(under, over).allMatch(skin -> skin.flatMap(Layer::laying)
+                .filter(layUp -> layUp.process() == Process.INFUSION)
+                .isPresent());
+        if (core.layUp().process() == Process.INFUSION && core.finish().kind() == CoreFinish.Kind.PLAIN && skinned) {
+            add(
+                    core.material() + " is plain: no resin passes it to the skin beyond. Take it perforated or grooved, or feed"
+                            + " both faces.",
                     PRACTICE,
                     Status.COMMON_PRACTICE);
         }

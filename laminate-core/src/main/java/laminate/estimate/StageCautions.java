@@ -36,16 +36,31 @@ final class StageCautions {
     private void checkOrder() {
         List<Resin> order = resinsInOrder();
         for (int i = 1; i < order.size(); i++) {
-            Resin under = order.get(i - 1);
-            Resin over = order.get(i);
-            if (under.family() == Resin.Family.EPOXY && over.family().isStyrenic()) {
-                add(
-                        over.id() + " goes over " + under.id()
-                                + ": polyester and vinylester bond badly to epoxy, and its amine hinders their cure. Test a"
-                                + " patch, or stay with epoxy.",
-                        "common practice, no source",
-                        Status.COMMON_PRACTICE);
-            }
+            checkOnEpoxy(order.get(i - 1), order.get(i));
+            checkOnGelcoat(order.get(i - 1), order.get(i));
+        }
+    }
+
+    private void checkOnEpoxy(Resin under, Resin over) {
+        if (under.family() == Resin.Family.EPOXY && over.family().isStyrenic()) {
+            add(
+                    over.id() + " goes over " + under.id()
+                            + ": polyester and vinylester bond badly to epoxy, and its amine hinders their cure. Test a"
+                            + " patch, or stay with epoxy.",
+                    "common practice, no source",
+                    Status.COMMON_PRACTICE);
+        }
+    }
+
+    private void checkOnGelcoat(Resin under, Resin over) {
+        boolean styrenicGelcoat = under.use() == Resin.Use.GELCOAT && under.family().isStyrenic();
+        if (styrenicGelcoat && over.family() == Resin.Family.EPOXY) {
+            add(
+                    over.id() + " goes over " + under.id()
+                            + ": epoxy does not hold reliably on polyester or vinylester gelcoat. Test a patch, lay a tie"
+                            + " coat between, or leave the gelcoat out and paint.",
+                    "common practice, no source",
+                    Status.COMMON_PRACTICE);
         }
     }
 

@@ -166,6 +166,29 @@ class CautionsTest {
     }
 
     @Test
+    void epoxyOverGelcoat() {
+        String text = "epoxy does not hold reliably on polyester";
+        Layer epoxied = ReinforcementLayer.of(mat(0.3), HAND_EPOXY);
+        check(coated(List.of(gelcoat(0.0005)), epoxied), text, true);
+        check(coated(List.of(gelcoat(0.0005)), MAT), text, false);
+        check(coated(List.of(gelcoat(0.0005)), MAT, epoxied), text, false);
+        check(zone(1, epoxied, MAT), text, false);
+    }
+
+    @Test
+    void plainCoreBetweenInfusedSkins() {
+        String text = "no resin passes it to the skin beyond";
+        Layer skin = ReinforcementLayer.of(mat(0.3), INFUSED);
+        CoreLayer plain = CoreLayer.of(PVC, 0.01, INFUSED);
+        CoreFinish holes = CoreFinish.of(CoreFinish.Kind.PERFORATED);
+        check(zone(1, skin, plain, skin), text, true);
+        check(zone(1, skin, new CoreLayer(PVC, 0.01, 0, holes, INFUSED, Optional.empty(), ""), skin), text, false);
+        check(zone(1, MAT, plain, skin), text, false);
+        check(zone(1, skin, plain), text, false);
+        check(zone(1, MAT, CoreLayer.of(PVC, 0.01, HAND), MAT), text, false);
+    }
+
+    @Test
     void polyesterOverEpoxy() {
         String text = "bond badly to epoxy";
         Layer epoxied = ReinforcementLayer.of(mat(0.3), HAND_EPOXY);
