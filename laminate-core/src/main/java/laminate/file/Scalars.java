@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,10 +39,18 @@ final class Scalars {
 
     /** The name by which a material or a schedule is called. */
     static Reading<String> id() {
-        return text().map(text -> accepted(
-                text,
-                ID.matcher(text).matches(),
-                "is no id; lower-case letters and digits joined by hyphens are accepted, as in mat-300"));
+        return id(text -> "");
+    }
+
+    /** The same, with a hint at what was meant for a text that is no id. */
+    static Reading<String> id(UnaryOperator<String> hint) {
+        return text().map(text -> {
+            if (ID.matcher(text).matches()) {
+                return text;
+            }
+            throw new IllegalArgumentException(Complaints.shown(text) + " is no id; " + hint.apply(text)
+                    + "lower-case letters and digits joined by hyphens are accepted, as in mat-300");
+        });
     }
 
     /** One of several words, exactly as given. */

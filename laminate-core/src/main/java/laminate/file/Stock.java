@@ -17,7 +17,6 @@ import laminate.material.MaterialKind;
 import laminate.material.Materials;
 import laminate.material.Reinforcement;
 import laminate.material.Resin;
-import laminate.unit.Nearest;
 
 /**
  * The materials that a file may name, and the readings that find one by its id. A material is asked for only where it is
@@ -86,7 +85,7 @@ final class Stock {
 
     /** The id of a material of any kind, which is not loaded for it. */
     Reading<String> anyId() {
-        return (node, complaints) -> Scalars.id().read(node, complaints).flatMap(id -> {
+        return (node, complaints) -> Scalars.id(text -> hint(text, any -> true)).read(node, complaints).flatMap(id -> {
             if (isKnown(id)) {
                 return Optional.of(id);
             }
@@ -106,7 +105,7 @@ final class Stock {
 
     private <M extends Material> Reading<M> of(Class<M> type, Predicate<M> fits, String wanted) {
         Predicate<Material> right = found -> type.isInstance(found) && fits.test(type.cast(found));
-        return (node, complaints) -> Scalars.id().read(node, complaints).flatMap(id -> {
+        return (node, complaints) -> Scalars.id(text -> hint(text, right)).read(node, complaints).flatMap(id -> {
             Optional<Material> found = materials.find(id);
             if (isUnreadable(id) || found.isEmpty() && !complete) {
                 return Optional.empty();
@@ -129,21 +128,14 @@ final class Stock {
     }
 
     private String unknown(String id, String wanted, Predicate<Material> right) {
-        return Complaints.shown(id) + " is not known; "
-                + nearest(id, right).map(Complaints::didYouMean).orElse("") + wanted
+        return Complaints.shown(id) + " is not known; " + hint(id, right) + wanted
                 + " of the library or of a material file is wanted";
     }
 
-    /** The nearest id of the right kind; only the few that are near are looked at. */
-    private Optional<String> nearest(String id, Predicate<Material> right) {
-        List<String> candidates = new ArrayList<>(materials.ids());
-        candidates.addAll(unreadable);
-        Optional<String> near = Nearest.of(id, candidates);
-        while (near.filter(found -> !isRight(found, right)).isPresent()) {
-            candidates.remove(near.get());
-            near = Nearest.of(id, candidates);
-        }
-        return near;
+    private String hint(String text, Predicate<Material> right) {
+        List<String> all = new ArrayList<>(materials.ids());
+        all.addAll(unreadable);
+        return new IdHints(all, id -> isRight(id, right)).of(text);
     }
 
     private boolean isRight(String id, Predicate<Material> right) {

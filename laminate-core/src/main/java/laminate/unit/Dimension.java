@@ -94,6 +94,18 @@ public enum Dimension {
         return exampleSymbol;
     }
 
+    /** A number of a usual size with its unit, for the message where what is written is no number at all. */
+    String example() {
+        String number = switch (this) {
+            case ANGLE -> "45";
+            case FRACTION -> "30";
+            case TEMPERATURE -> "18";
+            case LENGTH, AREAL_MASS -> "450";
+            default -> "1.5";
+        };
+        return number + " " + exampleSymbol;
+    }
+
     /** Joins as a sentence does: "a", "a or b", "a, b or c". */
     static String alternatives(List<String> words) {
         int last = words.size() - 1;

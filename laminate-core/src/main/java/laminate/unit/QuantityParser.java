@@ -43,7 +43,7 @@ final class QuantityParser {
     }
 
     static Quantity read(String text, Dimension wanted) {
-        NumberText split = NumberText.split(text, "450 " + wanted.exampleSymbol());
+        NumberText split = NumberText.split(text, wanted.example());
         if (split.rest().isEmpty()) {
             return bare(split, wanted);
         }

@@ -140,7 +140,7 @@ class QuantityRefusalTest {
 
         assertThat(refusal(text, Dimension.MASS))
                 .hasMessage(
-                        "\"x\uFFFD\uFFFD" + "y".repeat(37) + "…\" does not begin with a number; write it like 450 kg");
+                        "\"x\uFFFD\uFFFD" + "y".repeat(37) + "…\" does not begin with a number; write it like 1.5 kg");
         assertThat(refusal("3 " + "z".repeat(100_000), Dimension.MASS).getMessage())
                 .hasSizeLessThan(120);
     }
