@@ -2,6 +2,7 @@ package laminate.estimate;
 
 import java.util.OptionalDouble;
 import laminate.unit.PriceBasis;
+import laminate.unit.Unit;
 
 /**
  * A material to buy, for all mouldings, in every measure that is known of it.
@@ -31,17 +32,24 @@ public record MaterialQuantity(
      * How much there is to buy by a measure.
      *
      * @param basis the measure
-     * @return the amount in kg, m², m, l or pieces; empty if this material is not known by it
+     * @return the amount in that measure; empty if this material is not known by it
      */
     public OptionalDouble amount(PriceBasis basis) {
-        return switch (basis) {
-            case KG -> mass;
-            case M2 -> area;
-            case M -> length;
-            case LITRE -> volume.isPresent() ? OptionalDouble.of(volume.getAsDouble() * 1000) : volume;
-            case PIECE -> pieces;
-            case HOUR, ROLL -> OptionalDouble.empty();
+        if (basis == PriceBasis.PIECE) {
+            return pieces;
+        }
+        return basis.unit().map(this::amount).orElseGet(OptionalDouble::empty);
+    }
+
+    private OptionalDouble amount(Unit unit) {
+        OptionalDouble si = switch (unit.dimension()) {
+            case MASS -> mass;
+            case AREA -> area;
+            case LENGTH -> length;
+            case VOLUME -> volume;
+            default -> OptionalDouble.empty();
         };
+        return si.isPresent() ? OptionalDouble.of(unit.fromSi(si.getAsDouble())) : si;
     }
 
     /** More of the same material joins this. */

@@ -2,7 +2,9 @@ package laminate.estimate;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import laminate.unit.Dimension;
 import laminate.unit.PriceBasis;
+import laminate.unit.Unit;
 import laminate.unit.UnitPrice;
 
 /**
@@ -58,7 +60,7 @@ public record Price(String material, UnitPrice price, Optional<Roll> roll) {
 
     /**
      * How much of a material there is to pay for, in the measure of the price. A roll is paid by the share of it used;
-     * metres are counted off the roll that is priced, where one is stated, and else off the material's own.
+     * metres and yards are counted off the roll that is priced, where one is stated, and else off the material's own.
      *
      * @param quantity the material to buy
      * @return the amount; empty if the material is not known by that measure
@@ -67,8 +69,10 @@ public record Price(String material, UnitPrice price, Optional<Roll> roll) {
         if (price.basis() == PriceBasis.ROLL) {
             return rolls(roll.orElseThrow(), quantity);
         }
-        if (price.basis() == PriceBasis.M && roll.isPresent() && quantity.area().isPresent()) {
-            return OptionalDouble.of(quantity.area().getAsDouble() / roll.get().width());
+        Optional<Unit> length = price.basis().unit().filter(unit -> unit.dimension() == Dimension.LENGTH);
+        if (length.isPresent() && roll.isPresent() && quantity.area().isPresent()) {
+            return OptionalDouble.of(length.get()
+                    .fromSi(quantity.area().getAsDouble() / roll.get().width()));
         }
         return quantity.amount(price.basis());
     }

@@ -8,26 +8,55 @@ import java.util.Optional;
 /** What a price is for one of. */
 public enum PriceBasis {
     /** A kilogram. */
-    KG("kg", List.of("kg")),
+    KG(Unit.KILOGRAM),
     /** A square metre. */
-    M2("m²", Unit.SQUARE_METRE.spellings()),
+    M2(Unit.SQUARE_METRE),
     /** A metre, off the roll. */
-    M("m", List.of("m")),
+    M(Unit.METRE),
     /** A litre. */
-    LITRE("l", Unit.LITRES.spellings()),
+    LITRE(Unit.LITRES),
+    /** A pound, as mats, resins and fillers are sold in the US. */
+    POUND(Unit.POUNDS),
+    /** A square foot, as core sheets are sold in the US. */
+    FT2(Unit.SQUARE_FOOT),
+    /** A square yard. */
+    YD2(Unit.SQUARE_YARD),
+    /** A foot. */
+    FOOT(Unit.FEET),
+    /** A yard off the roll. */
+    YARD(Unit.YARDS),
+    /** A US gallon. */
+    US_GALLON(Unit.US_GALLON),
     /** An hour of work. */
-    HOUR("h", List.of("h")),
+    HOUR("h"),
     /** A piece. */
-    PIECE("piece", List.of("piece")),
+    PIECE("piece"),
     /** A whole roll. */
-    ROLL("roll", List.of("roll"));
+    ROLL("roll");
 
     private final String symbol;
     private final List<String> spellings;
+    private final Optional<Unit> unit;
 
-    PriceBasis(String symbol, List<String> spellings) {
+    PriceBasis(Unit unit) {
+        this.symbol = unit.symbol();
+        this.spellings = unit.spellings();
+        this.unit = Optional.of(unit);
+    }
+
+    PriceBasis(String symbol) {
         this.symbol = symbol;
-        this.spellings = spellings;
+        this.spellings = List.of(symbol);
+        this.unit = Optional.empty();
+    }
+
+    /**
+     * The unit that a material is measured by for this price.
+     *
+     * @return a unit of mass, area, length or volume; empty for hours, pieces and rolls
+     */
+    public Optional<Unit> unit() {
+        return unit;
     }
 
     /**
@@ -63,7 +92,7 @@ public enum PriceBasis {
     /**
      * The accepted bases as a phrase for messages.
      *
-     * @return "kg, m², m, l, h, piece or roll"
+     * @return "kg, m², m, l, lb … h, piece or roll"
      */
     public static String accepted() {
         List<String> symbols = new ArrayList<>();

@@ -174,6 +174,8 @@ class WorkshopTest {
     void whatIsUsedUpIsNotBelowNothing() {
         assertThatThrownBy(() -> new ConsumableUse("rag", Figure.stated(-1), PriceBasis.KG, ConsumableUse.Basis.AREA))
                 .hasMessage("the amount of rag must not be below zero, not -1.0");
+        assertThatThrownBy(() -> new ConsumableUse("rag", Figure.stated(1), PriceBasis.POUND, ConsumableUse.Basis.AREA))
+                .hasMessage("the amount of rag must be in kg, m², m, l or pieces, not in lb");
     }
 
     @Test

@@ -97,6 +97,12 @@ class MoneyTest {
         "1.2 GBP / m, 1.2, M, 1.2 GBP/m",
         "8 GBP/l, 8, LITRE, 8 GBP/l",
         "8 GBP/L, 8, LITRE, 8 GBP/l",
+        "2.15 USD/lb, 2.15, POUND, 2.15 USD/lb",
+        "3 USD/ft2, 3, FT2, 3 USD/ft²",
+        "5 USD/yd², 5, YD2, 5 USD/yd²",
+        "0.40 USD/ft, 0.40, FOOT, 0.40 USD/ft",
+        "6 USD/yd, 6, YARD, 6 USD/yd",
+        "38 USD/US gal, 38, US_GALLON, 38 USD/US gal",
         "28 GBP/h, 28, HOUR, 28 GBP/h",
         "9.00 GBP/piece, 9.00, PIECE, 9.00 GBP/piece",
         "118 GBP/roll, 118, ROLL, 118 GBP/roll",
@@ -115,9 +121,9 @@ class MoneyTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "3.10 GBP  | 8 | \"3.10 GBP\" does not say per what; write it like 3.10 GBP/kg; accepted: per kg, m², m, l, h, piece or roll",
-                "3.10 GBP/ | 9 | \"3.10 GBP/\" does not say per what; write it like 3.10 GBP/kg; accepted: per kg, m², m, l, h, piece or roll",
-                "3 GBP/lb  | 6 | unknown basis \"lb\" of a price; accepted: per kg, m², m, l, h, piece or roll",
+                "3.10 GBP  | 8 | \"3.10 GBP\" does not say per what; write it like 3.10 GBP/kg; accepted: per kg, m², m, l, lb, ft², yd², ft, yd, US gal, h, piece or roll",
+                "3.10 GBP/ | 9 | \"3.10 GBP/\" does not say per what; write it like 3.10 GBP/kg; accepted: per kg, m², m, l, lb, ft², yd², ft, yd, US gal, h, piece or roll",
+                "3 GBP/oz  | 6 | unknown basis \"oz\" of a price; accepted: per kg, m², m, l, lb, ft², yd², ft, yd, US gal, h, piece or roll",
                 "3.10      | 4 | \"3.10\" has no currency; write it like 3.10 GBP/kg",
                 "€3.10/kg  | 0 | \"€3.10/kg\" begins with a currency sign; write the amount, then the ISO 4217 code, like 3.10 GBP/kg",
                 "-3 GBP/kg | 0 | \"-3 GBP/kg\" is negative; write a price of zero or more",
@@ -155,7 +161,7 @@ class MoneyTest {
         assertThatThrownBy(() -> new UnitPrice(new BigDecimal("-1"), "GBP", PriceBasis.KG))
                 .hasMessage("a price is not negative; -1 is");
         assertThatThrownBy(() -> new UnitPrice(BigDecimal.ONE, "GBP", null))
-                .hasMessage("a price is per kg, m², m, l, h, piece or roll; 1 is per nothing");
+                .hasMessage("a price is per kg, m², m, l, lb, ft², yd², ft, yd, US gal, h, piece or roll; 1 is per nothing");
         assertThatThrownBy(() -> new UnitPrice(BigDecimal.ONE, "pound", PriceBasis.KG))
                 .hasMessageStartingWith("\"pound\" is not a currency");
     }
