@@ -54,6 +54,10 @@ public final class EstimateJson implements EstimatePrinter {
         estimate.cost().ifPresent(cost -> CostJson.print(estimate, cost, json));
         printCautions(estimate.cautions(), json);
         printComparisons(estimate.comparisons(), json);
+        estimate.part()
+                .measured()
+                .mass()
+                .ifPresent(mass -> json.field("measured_fibre_mass_fraction", estimate.fibreMassFractionAt(mass)));
         json.end();
     }
 

@@ -38,6 +38,7 @@ public final class EstimateReport {
         new QuantitySection(measures).addTo(report, estimate);
         new CostSection(measures).addTo(report, estimate);
         addComparisons(report, estimate.comparisons());
+        estimate.part().measured().mass().ifPresent(mass -> addContent(report, estimate, mass));
         addCautions(report, "To mind in this schedule", Caution.Kind.SCHEDULE, estimate.cautions());
         addCautions(report, "Safety", Caution.Kind.SAFETY, estimate.cautions());
         return report.build();
@@ -66,6 +67,13 @@ public final class EstimateReport {
                     comparison.isInside() ? "inside" : "outside");
         }
         report.heading(2, "Measured").grid(table.build());
+    }
+
+    private static void addContent(Report.Builder report, PartEstimate estimate, double weighed) {
+        estimate.fibreMassFractionAt(weighed)
+                .ifPresent(content -> report.paragraph("If resin makes the whole difference in mass, the fibre content is "
+                        + Measures.percent(content) + " % by mass, not "
+                        + Measures.percent(estimate.fibreMassFraction()) + " %."));
     }
 
     private static void addCautions(Report.Builder report, String heading, Caution.Kind kind, List<Caution> cautions) {

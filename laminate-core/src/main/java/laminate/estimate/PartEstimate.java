@@ -2,6 +2,7 @@ package laminate.estimate;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import laminate.part.Part;
@@ -94,6 +95,21 @@ public record PartEstimate(
         double fibre = sumOverArea(ZoneEstimate::fibrePerArea);
         double resin = sumOverArea(zone -> zone.resinOfReinforcedLayers().planned());
         return fibre == 0 ? 0 : fibre / (fibre + resin);
+    }
+
+    /**
+     * Fibre mass fraction of the reinforced layers, if resin in them is all that a weighed moulding differs by from the
+     * plan: ψ' = F/(F/ψ + m − m₀), with the fibre F in one moulding, ψ and m₀ as planned. The rest of the difference may lie
+     * in gelcoat, core or laps; a burn-off tells.
+     *
+     * @param massEach what one moulding weighs (kg)
+     * @return the fraction; empty where nothing is reinforced, or the mass is not even that of the dry fibre
+     */
+    public OptionalDouble fibreMassFractionAt(double massEach) {
+        double planned = fibreMassFraction();
+        double fibre = quantities.fibre() / part.count();
+        double laminate = fibre / planned + massEach - massEach().planned();
+        return planned > 0 && laminate > fibre ? OptionalDouble.of(fibre / laminate) : OptionalDouble.empty();
     }
 
     /**

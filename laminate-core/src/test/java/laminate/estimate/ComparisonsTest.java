@@ -1,9 +1,11 @@
 package laminate.estimate;
 
 import static laminate.testing.TestMaterials.mat;
+import static laminate.testing.TestParts.coated;
 import static laminate.testing.TestParts.gelcoat;
 import static laminate.testing.TestParts.hand;
 import static laminate.testing.TestParts.part;
+import static laminate.testing.TestParts.times;
 import static laminate.testing.TestParts.zone;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -63,6 +65,28 @@ class ComparisonsTest {
     void nothingMeasuredNothingCompared() {
         assertThat(estimate(Workshop.USUAL, zone(1, hand(mat(0.3)))).comparisons())
                 .isEmpty();
+    }
+
+    /** 10 m² of one mat of 300 g/m² at 30 % is 3 kg of fibre and 7 kg of resin; 1 kg more of resin makes 3 in 11. */
+    @Test
+    void aWeighedPartTellsOfItsFibreContent() {
+        PartEstimate estimate = estimate(Workshop.USUAL, zone(10, hand(mat(0.3))));
+
+        assertThat(estimate.fibreMassFractionAt(10).orElseThrow()).isCloseTo(0.3, within(1e-15));
+        assertThat(estimate.fibreMassFractionAt(11).orElseThrow()).isCloseTo(3.0 / 11, within(1e-15));
+        assertThat(estimate.fibreMassFractionAt(9).orElseThrow()).isCloseTo(3.0 / 9, within(1e-15));
+        assertThat(estimate.fibreMassFractionAt(2.9)).isEmpty();
+    }
+
+    @Test
+    void aWeighedPartWithGelcoatAndSeveralMouldingsTellsThatOfItsLaminate() {
+        Part part = times(4, part(coated(List.of(gelcoat(0.0005)), hand(mat(0.3)))));
+        PartEstimate estimate = new Estimator(Workshop.USUAL).estimate(part);
+        double area = estimate.area();
+
+        double heavier = estimate.massEach().planned() + 0.2 * area;
+
+        assertThat(estimate.fibreMassFractionAt(heavier).orElseThrow()).isCloseTo(0.3 / 1.2, within(1e-14));
     }
 
     private static PartEstimate estimate(Workshop workshop, Zone... zones) {
