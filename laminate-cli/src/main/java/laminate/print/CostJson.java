@@ -45,9 +45,10 @@ final class CostJson {
                 .field("head", CostSection.word(line.category()))
                 .field("name", line.name())
                 .field("amount", CostWords.amount(line));
-        line.price().ifPresent(price -> json.field("quantity", line.quantity())
-                .field("unit", price.basis().symbol())
-                .field("unit_price", price.amount().toPlainString()));
+        line.price()
+                .ifPresent(price -> json.field("quantity", line.quantity())
+                        .field("unit", price.basis().symbol())
+                        .field("unit_price", price.amount().toPlainString()));
         json.field("cost", line.cost().amount().toPlainString()).end();
     }
 }

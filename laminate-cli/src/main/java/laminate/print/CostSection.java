@@ -27,8 +27,7 @@ final class CostSection {
         Table.Builder table = new Table.Builder(
                 Column.words("operation"), Column.numbers("on", ""), Column.words(""), Column.numbers("time", "h"));
         for (OperationTime time : estimate.operations()) {
-            table.row(
-                    time.operation().name(), amount(time), basis(time), EstimateWords.hours(time.time()));
+            table.row(time.operation().name(), amount(time), basis(time), EstimateWords.hours(time.time()));
         }
         return table.total("together", "", "", EstimateWords.hours(estimate.time()))
                 .build();

@@ -78,7 +78,8 @@ record CsvTables(Measures measures) {
                         "volume_" + symbol(measures.volume()),
                         "pieces");
             case CUTS -> List.of("part", "zone", "layer", "material", area, "dry_" + kg, "resin_" + kg);
-            case COST -> List.of("part", "head", "name", "amount", "quantity", "unit", "unit_price", "cost", "currency");
+            case COST ->
+                List.of("part", "head", "name", "amount", "quantity", "unit", "unit_price", "cost", "currency");
         };
     }
 
@@ -210,10 +211,7 @@ record CsvTables(Measures measures) {
                         .end();
             }
             for (String missing : cost.missing()) {
-                csv.text(estimate.part().name())
-                        .text("no price")
-                        .text(missing)
-                        .nothing();
+                csv.text(estimate.part().name()).text("no price").text(missing).nothing();
                 csv.nothing().nothing().nothing().nothing();
                 csv.text(cost.currency()).end();
             }

@@ -71,9 +71,10 @@ public final class EstimateReport {
 
     private static void addContent(Report.Builder report, PartEstimate estimate, double weighed) {
         estimate.fibreMassFractionAt(weighed)
-                .ifPresent(content -> report.paragraph("If resin makes the whole difference in mass, the fibre content is "
-                        + Measures.percent(content) + " % by mass, not "
-                        + Measures.percent(estimate.fibreMassFraction()) + " %."));
+                .ifPresent(
+                        content -> report.paragraph("If resin makes the whole difference in mass, the fibre content is "
+                                + Measures.percent(content) + " % by mass, not "
+                                + Measures.percent(estimate.fibreMassFraction()) + " %."));
     }
 
     private static void addCautions(Report.Builder report, String heading, Caution.Kind kind, List<Caution> cautions) {

@@ -69,10 +69,11 @@ final class ResinSection {
         causes.put("in pots", ResinLoss::pots);
         causes.put("in the bag", ResinLoss::bag);
         causes.put("in lines", ResinLoss::lines);
-        causes.values()
-                .removeIf(cause -> resins.stream().allMatch(resin -> cause.applyAsDouble(resin.loss()) == 0));
+        causes.values().removeIf(cause -> resins.stream().allMatch(resin -> cause.applyAsDouble(resin.loss()) == 0));
         List<Column> columns = new ArrayList<>(List.of(Column.words("lost of"), Column.words("resin")));
-        causes.keySet().forEach(name -> columns.add(Column.numbers(name, measures.mass().symbol())));
+        causes.keySet()
+                .forEach(
+                        name -> columns.add(Column.numbers(name, measures.mass().symbol())));
         Table.Builder table = new Table.Builder(columns);
         for (ResinQuantity resin : resins) {
             table.row(lossRow(resin, causes.values()));
@@ -81,7 +82,8 @@ final class ResinSection {
     }
 
     private List<String> lossRow(ResinQuantity resin, Collection<ToDoubleFunction<ResinLoss>> causes) {
-        List<String> row = new ArrayList<>(List.of(resin.use().use(), resin.resin().id()));
+        List<String> row =
+                new ArrayList<>(List.of(resin.use().use(), resin.resin().id()));
         causes.forEach(cause -> row.add(Measures.unlessZero(cause.applyAsDouble(resin.loss()), measures.mass())));
         return row;
     }

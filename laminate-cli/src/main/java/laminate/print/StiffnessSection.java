@@ -75,7 +75,8 @@ final class StiffnessSection {
 
     /** As a part file writes it: 5.30e-6 1/K. */
     private String millionths(double perKelvin) {
-        return Measures.number(perKelvin, measures.expansion()) + measures.expansion().symbol().replace("1e-6", "e-6 1");
+        return Measures.number(perKelvin, measures.expansion())
+                + measures.expansion().symbol().replace("1e-6", "e-6 1");
     }
 
     private void addMatrices(Report.Builder report, Laminate laminate) {

@@ -17,8 +17,8 @@ class ZoneStiffnessTest {
      */
     @Test
     void aStripOfTwoLayersBendsAboutItsNeutralAxis() {
-        Laminate strip = Laminate.of(List.of(
-                new Ply(Lamina.isotropic(10e9, 0), 0.002, 0), new Ply(Lamina.isotropic(2e9, 0), 0.003, 0)));
+        Laminate strip = Laminate.of(
+                List.of(new Ply(Lamina.isotropic(10e9, 0), 0.002, 0), new Ply(Lamina.isotropic(2e9, 0), 0.003, 0)));
 
         ZoneStiffness stiffness = ZoneStiffness.of(strip).orElseThrow();
 

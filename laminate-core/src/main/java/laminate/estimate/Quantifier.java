@@ -131,7 +131,11 @@ final class Quantifier {
         double everywhere = perArea * (area + margin);
         double gone = workshop.evaporation(layUp.process(), layUp.resin());
         double left = workshop.loss(layUp.process(), Loss.RESIN).value() * everywhere;
-        resins.add(use(layUp, stage), perArea * area, ResinLoss.byHand(perArea * margin, left), everywhere * gone / (1 - gone));
+        resins.add(
+                use(layUp, stage),
+                perArea * area,
+                ResinLoss.byHand(perArea * margin, left),
+                everywhere * gone / (1 - gone));
     }
 
     private void addBed(Bed bed, Process process, double perArea, double area, double margin) {

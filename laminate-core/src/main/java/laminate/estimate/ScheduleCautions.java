@@ -161,12 +161,14 @@ final class ScheduleCautions {
 
     /** Mesh and lines lie on one face, so the resin for the other must pass through the core, or along it. */
     private void checkPassage(CoreLayer core, Optional<Layer> under, Optional<Layer> over) {
-        boolean skinned = Stream.of(under, over).allMatch(skin -> skin.flatMap(Layer::laying)
-                .filter(layUp -> layUp.process() == Process.INFUSION)
-                .isPresent());
+        boolean skinned = Stream.of(under, over)
+                .allMatch(skin -> skin.flatMap(Layer::laying)
+                        .filter(layUp -> layUp.process() == Process.INFUSION)
+                        .isPresent());
         if (core.layUp().process() == Process.INFUSION && core.finish().kind() == CoreFinish.Kind.PLAIN && skinned) {
             add(
-                    core.material() + " is plain: no resin passes it to the skin beyond. Take it perforated or grooved, or feed"
+                    core.material()
+                            + " is plain: no resin passes it to the skin beyond. Take it perforated or grooved, or feed"
                             + " both faces.",
                     PRACTICE,
                     Status.COMMON_PRACTICE);

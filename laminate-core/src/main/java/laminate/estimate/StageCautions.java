@@ -53,7 +53,8 @@ final class StageCautions {
     }
 
     private void checkOnGelcoat(Resin under, Resin over) {
-        boolean styrenicGelcoat = under.use() == Resin.Use.GELCOAT && under.family().isStyrenic();
+        boolean styrenicGelcoat =
+                under.use() == Resin.Use.GELCOAT && under.family().isStyrenic();
         if (styrenicGelcoat && over.family() == Resin.Family.EPOXY) {
             add(
                     over.id() + " goes over " + under.id()

@@ -85,13 +85,15 @@ final class Stock {
 
     /** The id of a material of any kind, which is not loaded for it. */
     Reading<String> anyId() {
-        return (node, complaints) -> Scalars.id(text -> hint(text, any -> true)).read(node, complaints).flatMap(id -> {
-            if (isKnown(id)) {
-                return Optional.of(id);
-            }
-            complaints.at(node, unknown(id, "a material", any -> true));
-            return Optional.empty();
-        });
+        return (node, complaints) -> Scalars.id(text -> hint(text, any -> true))
+                .read(node, complaints)
+                .flatMap(id -> {
+                    if (isKnown(id)) {
+                        return Optional.of(id);
+                    }
+                    complaints.at(node, unknown(id, "a material", any -> true));
+                    return Optional.empty();
+                });
     }
 
     /** The agent of an id, wherever it is not the user who names it. */
@@ -105,19 +107,21 @@ final class Stock {
 
     private <M extends Material> Reading<M> of(Class<M> type, Predicate<M> fits, String wanted) {
         Predicate<Material> right = found -> type.isInstance(found) && fits.test(type.cast(found));
-        return (node, complaints) -> Scalars.id(text -> hint(text, right)).read(node, complaints).flatMap(id -> {
-            Optional<Material> found = materials.find(id);
-            if (isUnreadable(id) || found.isEmpty() && !complete) {
-                return Optional.empty();
-            }
-            if (found.filter(right).isEmpty()) {
-                complaints.at(
-                        node,
-                        found.map(other -> MaterialWords.wrongKind(other, wanted))
-                                .orElseGet(() -> unknown(id, wanted, right)));
-            }
-            return found.filter(right).map(type::cast);
-        });
+        return (node, complaints) -> Scalars.id(text -> hint(text, right))
+                .read(node, complaints)
+                .flatMap(id -> {
+                    Optional<Material> found = materials.find(id);
+                    if (isUnreadable(id) || found.isEmpty() && !complete) {
+                        return Optional.empty();
+                    }
+                    if (found.filter(right).isEmpty()) {
+                        complaints.at(
+                                node,
+                                found.map(other -> MaterialWords.wrongKind(other, wanted))
+                                        .orElseGet(() -> unknown(id, wanted, right)));
+                    }
+                    return found.filter(right).map(type::cast);
+                });
     }
 
     private boolean isKnown(String id) {

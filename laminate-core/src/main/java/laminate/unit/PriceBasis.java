@@ -35,18 +35,15 @@ public enum PriceBasis {
     ROLL("roll");
 
     private final String symbol;
-    private final List<String> spellings;
     private final Optional<Unit> unit;
 
     PriceBasis(Unit unit) {
         this.symbol = unit.symbol();
-        this.spellings = unit.spellings();
         this.unit = Optional.of(unit);
     }
 
     PriceBasis(String symbol) {
         this.symbol = symbol;
-        this.spellings = List.of(symbol);
         this.unit = Optional.empty();
     }
 
@@ -74,7 +71,7 @@ public enum PriceBasis {
      * @return the spellings, unmodifiable
      */
     public List<String> spellings() {
-        return spellings;
+        return unit.map(Unit::spellings).orElseGet(() -> List.of(symbol));
     }
 
     /**
@@ -85,7 +82,7 @@ public enum PriceBasis {
      */
     public static Optional<PriceBasis> find(String spelling) {
         return Arrays.stream(values())
-                .filter(basis -> basis.spellings.contains(spelling))
+                .filter(basis -> basis.symbol.equals(spelling) || basis.spellings().contains(spelling))
                 .findFirst();
     }
 

@@ -161,7 +161,8 @@ class MoneyTest {
         assertThatThrownBy(() -> new UnitPrice(new BigDecimal("-1"), "GBP", PriceBasis.KG))
                 .hasMessage("a price is not negative; -1 is");
         assertThatThrownBy(() -> new UnitPrice(BigDecimal.ONE, "GBP", null))
-                .hasMessage("a price is per kg, m², m, l, lb, ft², yd², ft, yd, US gal, h, piece or roll; 1 is per nothing");
+                .hasMessage(
+                        "a price is per kg, m², m, l, lb, ft², yd², ft, yd, US gal, h, piece or roll; 1 is per nothing");
         assertThatThrownBy(() -> new UnitPrice(BigDecimal.ONE, "pound", PriceBasis.KG))
                 .hasMessageStartingWith("\"pound\" is not a currency");
     }
