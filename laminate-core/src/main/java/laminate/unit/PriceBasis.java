@@ -81,9 +81,12 @@ public enum PriceBasis {
      * @return the basis, or empty if none has that spelling
      */
     public static Optional<PriceBasis> find(String spelling) {
-        return Arrays.stream(values())
-                .filter(basis -> basis.symbol.equals(spelling) || basis.spellings().contains(spelling))
+        Optional<PriceBasis> bySymbol = Arrays.stream(values())
+                .filter(basis -> basis.symbol.equals(spelling))
                 .findFirst();
+        return bySymbol.or(() -> Arrays.stream(values())
+                .filter(basis -> basis.spellings().contains(spelling))
+                .findFirst());
     }
 
     /**
