@@ -1,8 +1,5 @@
 package laminate.material;
 
-import java.util.Arrays;
-import java.util.Optional;
-
 /** The form of a reinforcement, which decides how closely its fibres pack and how they carry load. */
 public enum Form {
     /** Chopped strand or continuous filament mat: random in plane. */
@@ -52,15 +49,5 @@ public enum Form {
      */
     public Architecture architecture() {
         return architecture;
-    }
-
-    /**
-     * Finds a form by its word.
-     *
-     * @param word the word in files
-     * @return the form, empty if there is none of that word
-     */
-    public static Optional<Form> ofWord(String word) {
-        return Arrays.stream(values()).filter(form -> form.word.equals(word)).findFirst();
     }
 }

@@ -1,6 +1,5 @@
 package laminate.material;
 
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Optional;
@@ -102,16 +101,6 @@ public enum Property {
      */
     public Optional<Dimension> dimension() {
         return Optional.ofNullable(dimension);
-    }
-
-    /**
-     * Finds a property by its key.
-     *
-     * @param key the key in a material file
-     * @return the property, empty if there is none of that key
-     */
-    public static Optional<Property> ofKey(String key) {
-        return Arrays.stream(values()).filter(p -> p.key.equals(key)).findFirst();
     }
 
     /**

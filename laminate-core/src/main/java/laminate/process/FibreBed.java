@@ -1,7 +1,6 @@
 package laminate.process;
 
 import laminate.material.Form;
-import laminate.theory.Mixture;
 
 /**
  * What a bed of fibres can hold.
@@ -28,17 +27,5 @@ public final class FibreBed {
             case STITCHED -> 0.70;
             case UNIDIRECTIONAL -> 0.75;
         };
-    }
-
-    /**
-     * The greatest fibre mass fraction that a form packs to, without voids.
-     *
-     * @param form the form
-     * @param fibreDensity ρ<sub>f</sub> (kg/m³)
-     * @param resinDensity ρ<sub>r</sub> (kg/m³)
-     * @return ψ
-     */
-    public static double greatestMassFraction(Form form, double fibreDensity, double resinDensity) {
-        return Mixture.fibreMassFraction(greatestVolumeFraction(form), fibreDensity, resinDensity, 0);
     }
 }

@@ -1,10 +1,8 @@
 package laminate.process;
 
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Optional;
 import laminate.material.Figure;
 import laminate.material.Status;
 import laminate.unit.Dimension;
@@ -54,16 +52,6 @@ public enum Loss {
      */
     public Dimension dimension() {
         return dimension;
-    }
-
-    /**
-     * Finds a loss by its key.
-     *
-     * @param key the key in workshop files
-     * @return the loss, empty if there is none of that key
-     */
-    public static Optional<Loss> ofKey(String key) {
-        return Arrays.stream(values()).filter(loss -> loss.key.equals(key)).findFirst();
     }
 
     /**

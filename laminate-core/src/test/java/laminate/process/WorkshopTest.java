@@ -14,7 +14,6 @@ import laminate.material.Form;
 import laminate.material.Status;
 import laminate.testing.TestMaterials;
 import laminate.testing.TestParts;
-import laminate.theory.Mixture;
 import laminate.unit.Dimension;
 import laminate.unit.PriceBasis;
 import laminate.unit.UnitPrice;
@@ -122,11 +121,8 @@ class WorkshopTest {
     }
 
     @Test
-    void lossesAreFoundByTheirKeys() {
-        for (Loss loss : Loss.values()) {
-            assertThat(Loss.ofKey(loss.key())).contains(loss);
-        }
-        assertThat(Loss.ofKey("spill")).isEmpty();
+    void lossesHaveAKeyEachAndTheDimensionOfTheirFigure() {
+        assertThat(Loss.values()).extracting(Loss::key).doesNotHaveDuplicates();
         assertThat(Loss.LINES.dimension()).isEqualTo(Dimension.MASS);
         assertThat(Loss.MESH.dimension()).isEqualTo(Dimension.AREAL_MASS);
         assertThat(Loss.LAPS.dimension()).isEqualTo(Dimension.FRACTION);
@@ -231,14 +227,6 @@ class WorkshopTest {
     void groovesHaveASensibleShape(double width, double depth, double pitch, int faces, int ways) {
         assertThatThrownBy(() -> new Grooves(width, depth, pitch, faces, ways))
                 .isInstanceOf(IllegalArgumentException.class);
-    }
-
-    @ParameterizedTest
-    @EnumSource(Form.class)
-    void theGreatestMassFractionIsThatOfTheGreatestVolumeFraction(Form form) {
-        double psi = FibreBed.greatestMassFraction(form, 2560, 1200);
-        assertThat(Mixture.fibreVolumeFraction(psi, 2560, 1200, 0))
-                .isCloseTo(FibreBed.greatestVolumeFraction(form), within(1e-14));
     }
 
     @Test
