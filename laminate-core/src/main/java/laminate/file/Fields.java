@@ -82,9 +82,9 @@ final class Fields {
 
     /** The value of the one key that stands out of several. */
     <T> Supplier<T> exactlyOne(List<Reading.Choice<T>> choices) {
-        List<String> words = choices.stream().map(Reading.Choice::word).toList();
         Supplier<Optional<T>> value = atMostOne(choices);
-        if (words.stream().noneMatch(mapping.entries()::containsKey)) {
+        if (!anyStands(choices)) {
+            List<String> words = choices.stream().map(Reading.Choice::word).toList();
             complainOfMissing(
                     words,
                     "this " + keys.kind() + " has none of " + String.join(", ", words)
@@ -112,6 +112,11 @@ final class Fields {
         return () -> values.stream().findFirst();
     }
 
+    /** Whether one of several keys stands, be its value sound or not. */
+    boolean anyStands(List<? extends Reading.Choice<?>> choices) {
+        return choices.stream().map(Reading.Choice::word).anyMatch(mapping.entries()::containsKey);
+    }
+
     /** A value that is wanted before the whole is made, with its place; whether it is sound counts as for any other. */
     <T> Term<T> stated(String key, Reading<T> reading) {
         Term<T> term =
@@ -124,6 +129,11 @@ final class Fields {
     <T> Supplier<T> given(Optional<T> value) {
         sound &= value.isPresent();
         return promise(value);
+    }
+
+    /** Notes whether values go together, where that was found elsewhere; if not, that has been complained of there. */
+    void agreed(boolean together) {
+        sound &= together;
     }
 
     /** Complains of a key, or of the mapping if the key does not stand, for values that do not go together. */

@@ -14,9 +14,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import laminate.material.Reinforcement;
+import laminate.material.Resin;
 import laminate.part.BulkerLayer;
 import laminate.part.Layer;
 import laminate.part.ReinforcementLayer;
+import laminate.process.FibreBed;
 import laminate.process.FibreContent;
 import laminate.process.LayUp;
 import laminate.unit.Dimension;
@@ -78,28 +80,34 @@ final class LayerReader {
         }
         Optional<Reinforcement> what = stock.reinforcement().read(id, complaints);
         Optional<LayUp> layUp = layUps.of(around.terms(), id, complaints);
-        if (what.isEmpty() || layUp.isEmpty()) {
+        boolean packs = packs(what, around.terms(), around.content(), complaints);
+        if (what.isEmpty() || layUp.isEmpty() || !packs) {
             return Optional.empty();
         }
-        return Reading.<Layer>made(() -> laid(what.get(), 0, false, layUp.get(), around.content(), around.stage()))
-                .read(id, complaints)
-                .map(List::of);
+        Optional<FibreContent> content = around.content().map(Located::value);
+        return Optional.of(List.of(new ReinforcementLayer(what.get(), 0, false, layUp.get(), content, around.stage())));
     }
 
     private Supplier<List<Layer>> reinforcement(Fields in, Surroundings around) {
-        var what = in.required("reinforcement", stock.reinforcement());
+        Term<Reinforcement> what = in.stated("reinforcement", stock.reinforcement());
         var angle = in.orElse("angle", ANGLE, 0.0);
         var turned = in.orElse("turned", flag(), false);
         var times = in.orElse("times", count(), 1);
         var own = in.atMostOne(Contents.OF_ONE_LAYER);
-        var layUp = layUp(in, around);
-        return () -> {
-            Optional<Located<FibreContent>> content = own.get().or(around::content);
-            return repeated(
-                    in,
-                    List.of(laid(what.get(), angle.get(), turned.get(), layUp.get(), content, around.stage())),
-                    times.get());
-        };
+        var stated = in.anyStands(Contents.OF_ONE_LAYER) ? own.get() : around.content();
+        Terms terms = around.terms().within(in, stock);
+        var layUp = in.given(layUps.of(terms, in.node(), in.complaints()));
+        in.agreed(packs(what.value(), terms, stated, in.complaints()));
+        return () -> repeated(
+                in,
+                List.of(new ReinforcementLayer(
+                        what.value().orElseThrow(),
+                        angle.get(),
+                        turned.get(),
+                        layUp.get(),
+                        stated.map(Located::value),
+                        around.stage())),
+                times.get());
     }
 
     private Supplier<List<Layer>> bulker(Fields in, Surroundings around) {
@@ -132,19 +140,22 @@ final class LayerReader {
         return in.given(layUps.of(around.terms().within(in, stock), in.node(), in.complaints()));
     }
 
-    /** A reinforcement layer; a fibre content that the bed cannot hold is refused where the content stands. */
-    private static Layer laid(
-            Reinforcement what,
-            double angle,
-            boolean turned,
-            LayUp layUp,
-            Optional<Located<FibreContent>> content,
-            String stage) {
+    /**
+     * Whether the bed holds the fibre content that is stated; a complaint stands where the content does. It is told whatever
+     * else is wrong with the layer.
+     */
+    private static boolean packs(
+            Optional<Reinforcement> what, Terms terms, Optional<Located<FibreContent>> content, Complaints complaints) {
+        Optional<Resin> resin = terms.resin().value();
+        if (what.isEmpty() || resin.isEmpty() || content.isEmpty()) {
+            return true;
+        }
         try {
-            return new ReinforcementLayer(what, angle, turned, layUp, content.map(Located::value), stage);
+            FibreBed.check(what.get(), resin.get(), content.get().value());
+            return true;
         } catch (IllegalArgumentException e) {
-            throw content.map(stated -> (IllegalArgumentException) new Refusal(stated.node(), e.getMessage()))
-                    .orElse(e);
+            complaints.at(content.get().node(), e);
+            return false;
         }
     }
 

@@ -60,12 +60,6 @@ interface Reading<T> {
                 });
     }
 
-    /** A value made of others at a node; what its making refuses becomes a complaint. */
-    static <T> Reading<T> made(Supplier<T> make) {
-        Reading<Boolean> node = (any, complaints) -> Optional.of(true);
-        return node.map(any -> make.get());
-    }
-
     /** A list with at least one entry; it is read to its end whatever is wrong in it. */
     static <T> Reading<List<T>> listOf(Reading<T> entry) {
         return shaped(Node.Sequence.class, "a list is wanted, as in [a, b]", (list, complaints) -> {

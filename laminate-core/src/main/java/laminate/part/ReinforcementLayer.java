@@ -1,7 +1,6 @@
 package laminate.part;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import laminate.material.FibrePly;
@@ -42,7 +41,7 @@ public record ReinforcementLayer(
         if (!Double.isFinite(angle)) {
             throw new IllegalArgumentException("an angle must be finite, not " + angle);
         }
-        content.ifPresent(stated -> checkPacking(reinforcement, layUp, stated));
+        content.ifPresent(stated -> FibreBed.check(reinforcement, layUp.resin(), stated));
     }
 
     /**
@@ -84,28 +83,5 @@ public record ReinforcementLayer(
     @Override
     public String material() {
         return reinforcement.id();
-    }
-
-    /** Voids are left out: they would only make a bed that is too full look less so. */
-    private static void checkPacking(Reinforcement reinforcement, LayUp layUp, FibreContent content) {
-        double fibreVolume = 0;
-        double room = 0;
-        for (FibrePly ply : reinforcement.plies()) {
-            double volume = ply.arealMass() / ply.fibre().density();
-            fibreVolume += volume;
-            room += volume / FibreBed.greatestVolumeFraction(ply.form());
-        }
-        double resin = content.resinVolume(
-                reinforcement.arealMass(), fibreVolume, layUp.resin().densityCured(), 0);
-        if (fibreVolume + resin < room * (1 - 1e-9)) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "%s would be %.0f %% fibre by volume at that %s; a %s bed holds at most %.0f %%",
-                    reinforcement.id(),
-                    fibreVolume / (fibreVolume + resin) * 100,
-                    content.basis().key(),
-                    reinforcement.form().word(),
-                    fibreVolume / room * 100));
-        }
     }
 }

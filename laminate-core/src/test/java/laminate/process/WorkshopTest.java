@@ -2,7 +2,6 @@ package laminate.process;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumMap;
 import java.util.List;
@@ -10,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.material.Figure;
-import laminate.material.Form;
 import laminate.material.Status;
 import laminate.testing.TestMaterials;
 import laminate.testing.TestParts;
