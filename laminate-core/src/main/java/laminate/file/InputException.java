@@ -28,7 +28,8 @@ public final class InputException extends RuntimeException {
     /**
      * Gives all complaints.
      *
-     * @return the complaints in the order of files, lines and columns, without repeats; never empty
+     * @return the complaints in the order of files, lines and columns, without repeats; empty only if the exception has
+     *     been serialised on its way here, when the message alone tells them
      */
     public List<Complaint> complaints() {
         return complaints == null ? List.of() : complaints;

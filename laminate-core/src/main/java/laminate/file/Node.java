@@ -17,9 +17,6 @@ sealed interface Node {
     /** Where the node begins. */
     Position position();
 
-    /** What shape it has, for a message. */
-    String shape();
-
     /**
      * A single value.
      *
@@ -38,11 +35,6 @@ sealed interface Node {
             }
             return position.right(lead + text.codePointCount(0, offset));
         }
-
-        @Override
-        public String shape() {
-            return "a single value";
-        }
     }
 
     /** A list in the order of the file. */
@@ -50,11 +42,6 @@ sealed interface Node {
 
         public Sequence {
             items = List.copyOf(items);
-        }
-
-        @Override
-        public String shape() {
-            return "a list";
         }
     }
 
@@ -64,21 +51,10 @@ sealed interface Node {
         public Mapping {
             entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
         }
-
-        @Override
-        public String shape() {
-            return "a group of keys";
-        }
     }
 
     /** A value about which a complaint has been made already: readers pass over it in silence. */
-    record Flawed(String name, Position position) implements Node {
-
-        @Override
-        public String shape() {
-            return "a flawed value";
-        }
-    }
+    record Flawed(String name, Position position) implements Node {}
 
     /** A key and what stands after it. */
     record Entry(Scalar key, Node value) {}

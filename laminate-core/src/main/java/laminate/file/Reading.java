@@ -148,11 +148,17 @@ interface Reading<T> {
                 return reading.read(shape.cast(node), complaints);
             }
             if (!(node instanceof Node.Flawed)) {
-                String found = node instanceof Node.Scalar scalar ? " " + Complaints.shown(scalar.text()) : "";
-                complaints.at(node, node.shape() + found + " stands here; " + wanted);
+                complaints.at(node, found(node) + " stands here; " + wanted);
             }
             return Optional.empty();
         };
+    }
+
+    private static String found(Node node) {
+        if (node instanceof Node.Scalar scalar) {
+            return "a single value " + Complaints.shown(scalar.text());
+        }
+        return node instanceof Node.Sequence ? "a list" : "a group of keys";
     }
 
     /** A reading of nodes that are known to be of one shape. */

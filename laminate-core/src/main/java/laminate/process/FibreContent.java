@@ -112,31 +112,41 @@ public record FibreContent(Basis basis, double value) {
      * @param resinDensity ρ<sub>r</sub>, cured (kg/m³)
      * @param voids V<sub>v</sub>
      * @return V<sub>R</sub> (m³/m²)
-     * @throws IllegalArgumentException if no resin is left
+     * @throws IllegalArgumentException if no resin is left, a mass, volume or density is not above zero and finite, or the
+     *     voids are not from 0 to below 1
      */
     public double resinVolume(double fibreMass, double fibreVolume, double resinDensity, double voids) {
-        double volume = switch (basis) {
+        boolean filled = fibreMass > 0 && fibreVolume > 0 && resinDensity > 0 && voids >= 0 && voids < 1;
+        if (!filled || !Double.isFinite(fibreMass + fibreVolume + resinDensity)) {
+            throw new IllegalArgumentException("fibre and resin of a layer must be above zero and voids below 1, not "
+                    + fibreMass + " kg/m², " + fibreVolume + " m³/m², " + resinDensity + " kg/m³, " + voids);
+        }
+        return switch (basis) {
             case MASS_FRACTION -> fibreMass * (1 - value) / value / resinDensity;
             case RESIN_RATIO -> fibreMass * value / resinDensity;
-            case VOLUME_FRACTION -> fibreVolume / value * (1 - voids) - fibreVolume;
-            case THICKNESS -> value * (1 - voids) - fibreVolume;
+            case VOLUME_FRACTION -> room(fibreVolume / value, fibreVolume, voids);
+            case THICKNESS -> room(value, fibreVolume, voids);
         };
-        if (!(volume > 0)) {
+    }
+
+    /** What fibre and voids leave of a thickness. */
+    private double room(double thickness, double fibreVolume, double voids) {
+        double room = thickness * (1 - voids) - fibreVolume;
+        if (!(room > 0)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
-                    "%s leaves no room for resin: the fibre alone is %.3f mm thick, with %.1f %% voids",
-                    basis.key() + " " + shown(),
+                    "%s %s leaves no room for resin: the fibre alone is %.3f mm thick%s",
+                    basis.key(),
+                    shown(),
                     fibreVolume * 1000,
-                    voids * 100));
+                    voids > 0 ? String.format(Locale.ROOT, ", with %.1f %% voids", voids * 100) : ""));
         }
-        return volume;
+        return room;
     }
 
     private String shown() {
-        return switch (basis) {
-            case MASS_FRACTION, VOLUME_FRACTION -> String.format(Locale.ROOT, "%.1f %%", value * 100);
-            case RESIN_RATIO -> String.format(Locale.ROOT, "%.3f", value);
-            case THICKNESS -> String.format(Locale.ROOT, "%.3f mm", value * 1000);
-        };
+        return basis == Basis.THICKNESS
+                ? String.format(Locale.ROOT, "%.3f mm", value * 1000)
+                : String.format(Locale.ROOT, "%.1f %%", value * 100);
     }
 }

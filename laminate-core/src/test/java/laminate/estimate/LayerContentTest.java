@@ -372,6 +372,25 @@ class LayerContentTest {
                 .hasMessageContaining("resin-ratio must be above 0, not 0.0");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "0, 1e-4, 1200, 0",
+        "0.3, 0, 1200, 0",
+        "0.3, 1e-4, 0, 0",
+        "0.3, 1e-4, Infinity, 0",
+        "NaN, 1e-4, 1200, 0",
+        "0.3, 1e-4, 1200, -0.1",
+        "0.3, 1e-4, 1200, 1"
+    })
+    void resinIsReckonedForFibreInResinOnly(double fibreMass, double fibreVolume, double resinDensity, double voids) {
+        for (FibreContent.Basis basis : FibreContent.Basis.values()) {
+            assertThatThrownBy(
+                            () -> new FibreContent(basis, 0.1).resinVolume(fibreMass, fibreVolume, resinDensity, voids))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageStartingWith("fibre and resin of a layer must be above zero");
+        }
+    }
+
     /** A zone's fibre content counts its reinforced layers only, as a burn-off measures. */
     @Test
     void theContentOfAZoneLeavesItsCoreOut() {

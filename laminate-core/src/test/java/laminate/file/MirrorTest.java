@@ -1,11 +1,13 @@
 package laminate.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
 import laminate.part.Layer;
+import laminate.part.ReinforcementLayer;
 import laminate.theory.Laminate;
 import laminate.theory.Matrix3;
 import org.junit.jupiter.api.Test;
@@ -61,6 +63,30 @@ class MirrorTest {
         assertThat(B.get(1, 1)).isCloseTo(0, within(1e-12 * scale));
         assertThat(B.get(2, 2)).isCloseTo(0, within(1e-12 * scale));
         assertThat(Math.abs(B.get(0, 2))).isBetween(1e-3 * scale, 0.1 * scale);
+    }
+
+    /** Plies without a direction have no angle to keep: turning them is all that there is to it. */
+    @Test
+    void reinforcementOfMatsOnlyIsTurnedAndNotSwung() {
+        Bench bench = new Bench(folder);
+        bench.put("own.yaml", """
+                material: two-mats
+                kind: reinforcement
+                name: A light mat on a heavy one
+                form: mat
+                areal-weight: 525 g/m²
+                plies: [{fibre: e-glass, areal-weight: 225 g/m²}, {fibre: e-glass, areal-weight: 300 g/m²}]
+                """);
+        Job job = bench.read(Bench.WITHOUT_ZONES + """
+                materials: own.yaml
+                zones: [{name: panel, area: 1 m², mirror: true, layers: [{reinforcement: two-mats, angle: 20}]}]
+                """);
+        assertThat(job.part().zones().get(0).layers())
+                .map(layer -> (ReinforcementLayer) layer)
+                .extracting(ReinforcementLayer::angle, ReinforcementLayer::turned)
+                .containsExactly(tuple(20.0, false), tuple(20.0, true));
+        Laminate laminate = laminate(job);
+        assertThat(laminate.coupling().get(0, 0)).isCloseTo(0, within(1e-12 * scale(laminate)));
     }
 
     @Test

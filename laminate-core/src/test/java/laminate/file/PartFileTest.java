@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import laminate.material.Materials;
 import laminate.material.Resin;
 import laminate.part.Coating;
 import laminate.part.CoreLayer;
@@ -284,6 +286,20 @@ class PartFileTest {
                 """))
                 .containsExactly("part.yaml:4:11: catalyst: mekp does not cure epoxy-laminating; it takes"
                         + " hardener-epoxy-slow, hardener-epoxy-fast");
+    }
+
+    /** A library that is sold short: its resin names an agent that it does not hold. */
+    @Test
+    void usualAgentThatIsNowhereIsToldWhereTheLayerIs() {
+        Materials withoutMekp = Materials.of(Stream.of("mat-300", "e-glass", "polyester-ortho")
+                .map(id -> Bench.STOCK.find(id).orElseThrow())
+                .toList());
+        Bench bench = bench();
+        Path part =
+                bench.put("part.yaml", Bench.WITHOUT_ZONES + "zones: [{name: lid, area: 1 m², layers: [mat-300]}]\n");
+        assertThat(bench.complaints(() -> PartFile.read(part, withoutMekp)))
+                .containsExactly("part.yaml:4:42: layers, entry 1: polyester-ortho is cured by mekp, which is no known"
+                        + " catalyst or hardener; state another that cures it, or add it to a material file");
     }
 
     @Test

@@ -7,8 +7,13 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -55,6 +60,26 @@ class SourceFileTest {
         assertThat(refusal(file)).contains("the file may not be read");
     }
 
+    /** Any failure to read is told as a complaint about the file, here that of an archive damaged in its midst. */
+    @Test
+    void damagedFileIsToldAsSuch() throws IOException {
+        Path archive = folder.resolve("parts.zip");
+        try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(archive))) {
+            zip.putNextEntry(new ZipEntry("lid.yaml"));
+            zip.write(GOOD.getBytes(StandardCharsets.UTF_8));
+        }
+        byte[] bytes = Files.readAllBytes(archive);
+        int packed = 30 + "lid.yaml".length();
+        Arrays.fill(bytes, packed, packed + 8, (byte) 0xFF);
+        Files.write(archive, bytes);
+        try (FileSystem inside = FileSystems.newFileSystem(archive)) {
+            assertThat(refusal(inside.getPath("lid.yaml")))
+                    .startsWith("lid.yaml: the file cannot be read (")
+                    .endsWith("); a part file on a readable disk is wanted")
+                    .doesNotContain("null");
+        }
+    }
+
     @Test
     void fileAboveTheLimitIsRefusedWithoutBeingParsed() throws IOException {
         Path file = folder.resolve("huge.yaml");
@@ -79,7 +104,7 @@ class SourceFileTest {
         for (String end : new String[] {"\n", "\r\n", "\r"}) {
             String before = "part: Lid" + end + end + "process: ä𝄞";
             byte[] start = before.getBytes(StandardCharsets.UTF_8);
-            byte[] all = java.util.Arrays.copyOf(start, start.length + 1);
+            byte[] all = Arrays.copyOf(start, start.length + 1);
             all[start.length] = (byte) 0xB2;
             Path file = Files.write(folder.resolve("latin.yaml"), all);
             assertThat(refusal(file))

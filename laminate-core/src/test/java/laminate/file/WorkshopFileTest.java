@@ -143,14 +143,21 @@ class WorkshopFileTest {
                   - {material: peel-ply, amount: 1.15 m², per: m²}
                   - {material: acetone, amount: 150 ml, per: kg resin}
                   - {material: gloves, amount: 2 pieces, per: moulding}
+                  - {material: acetone, amount: 0.5 kg, per: m edge}
+                  - {material: peel-ply, amount: 250 cm, per: m²}
                 """).workshop().consumables().uses(Process.INFUSION);
         assertThat(uses)
                 .extracting(ConsumableUse::measure)
-                .containsExactly(PriceBasis.M2, PriceBasis.LITRE, PriceBasis.PIECE);
-        assertThat(uses).extracting(use -> use.amount().value()).containsExactly(1.15, 0.15, 2.0);
+                .containsExactly(PriceBasis.M2, PriceBasis.LITRE, PriceBasis.PIECE, PriceBasis.KG, PriceBasis.M);
+        assertThat(uses).extracting(use -> use.amount().value()).containsExactly(1.15, 0.15, 2.0, 0.5, 2.5);
         assertThat(uses)
                 .extracting(ConsumableUse::basis)
-                .containsExactly(ConsumableUse.Basis.AREA, ConsumableUse.Basis.RESIN, ConsumableUse.Basis.MOULDING);
+                .containsExactly(
+                        ConsumableUse.Basis.AREA,
+                        ConsumableUse.Basis.RESIN,
+                        ConsumableUse.Basis.MOULDING,
+                        ConsumableUse.Basis.EDGE,
+                        ConsumableUse.Basis.AREA);
         assertThat(read("consumables: 7 %\n").workshop().consumables().share()).hasValue(0.07);
     }
 
