@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.Arguments;
 
 /**
  * One worked case of the literature: inputs, expected numbers, where they come from and how sure they are.
@@ -39,6 +42,11 @@ public record ReferenceCase(
             }
         }
         return cases;
+    }
+
+    /** The case of that id. */
+    public static ReferenceCase byId(List<ReferenceCase> cases, String id) {
+        return cases.stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
     }
 
     private static ReferenceCase of(Map<String, Object> map) {
@@ -115,6 +123,11 @@ public record ReferenceCase(
         assertThat(Math.abs(actual - value))
                 .as("%s: %s against %s", name, actual, value)
                 .isLessThanOrEqualTo(SEVEN_DIGITS * Math.abs(value));
+    }
+
+    /** The row numbers of the first table, each with this case, as arguments of a test. */
+    public Stream<Arguments> rowsOfTheFirstTable() {
+        return IntStream.range(0, tables.get(0).rows().size()).mapToObj(row -> Arguments.of(row, this));
     }
 
     /** A table of expected numbers. */

@@ -1,11 +1,25 @@
 package laminate.theory;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import laminate.testing.ReferenceCase;
+import org.junit.jupiter.params.provider.Arguments;
 
 /** Numbers of the library under the names that a reference case gives them. */
 final class Answers {
     private final Map<String, Double> byName = new LinkedHashMap<>();
+
+    /** Every expected number of some cases, with its case and with what the library answers to that case. */
+    static Stream<Arguments> toExpected(
+            List<ReferenceCase> cases, Map<String, Function<ReferenceCase, Answers>> solutions) {
+        return cases.stream().flatMap(c -> {
+            Answers answers = solutions.get(c.id()).apply(c);
+            return c.expected().stream().map(expected -> Arguments.of(c, expected, answers));
+        });
+    }
 
     Answers put(String name, double value) {
         if (byName.put(name, value) != null) {

@@ -1,5 +1,6 @@
 package laminate.theory;
 
+import static laminate.testing.ReferenceCase.byId;
 import static laminate.testing.ReferenceCase.checkValue;
 import static laminate.testing.ReferenceCase.map;
 import static laminate.testing.ReferenceCase.maps;
@@ -32,10 +33,7 @@ class LaminateValidationTest {
             "THM-02", LaminateValidationTest::residualStress);
 
     static Stream<Arguments> expectedNumbers() {
-        return CASES.stream().flatMap(c -> {
-            Answers answers = SOLUTIONS.get(c.id()).apply(c);
-            return c.expected().stream().map(e -> Arguments.of(c, e, answers));
-        });
+        return Answers.toExpected(CASES, SOLUTIONS);
     }
 
     @ParameterizedTest(name = "{0} {1}")
@@ -79,7 +77,7 @@ class LaminateValidationTest {
     }
 
     static Stream<Arguments> rowsOfTheThreePlyLaminate() {
-        return rows("CLT-03");
+        return byId(CASES, "CLT-03").rowsOfTheFirstTable();
     }
 
     /** Stresses at the faces of each ply of a foam sandwich with unequal skins, computed independently. */
@@ -94,14 +92,7 @@ class LaminateValidationTest {
     }
 
     static Stream<Arguments> rowsOfTheSandwich() {
-        return rows("CLT-07");
-    }
-
-    private static Stream<Arguments> rows(String id) {
-        ReferenceCase given =
-                CASES.stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
-        int rows = given.tables().get(0).rows().size();
-        return Stream.iterate(0, i -> i < rows, i -> i + 1).map(i -> Arguments.of(i, given));
+        return byId(CASES, "CLT-07").rowsOfTheFirstTable();
     }
 
     private static Answers laminaAndInvariants(ReferenceCase c) {

@@ -1,5 +1,6 @@
 package laminate.theory;
 
+import static laminate.testing.ReferenceCase.byId;
 import static laminate.testing.ReferenceCase.checkValue;
 import static laminate.testing.ReferenceCase.map;
 import static laminate.theory.UnidirectionalFormulas.fibreLoadShare;
@@ -33,10 +34,7 @@ class MicromechanicsValidationTest {
             c -> new Answers());
 
     static Stream<Arguments> expectedNumbers() {
-        return CASES.stream().flatMap(c -> {
-            Answers answers = SOLUTIONS.get(c.id()).apply(c);
-            return c.expected().stream().map(e -> Arguments.of(c, e, answers));
-        });
+        return Answers.toExpected(CASES, SOLUTIONS);
     }
 
     @ParameterizedTest(name = "{0} {1}")
@@ -129,14 +127,13 @@ class MicromechanicsValidationTest {
     }
 
     static Stream<Arguments> rowsOfRandomMat() {
-        ReferenceCase c = byId("MIC-03");
-        return Stream.of(0, 1, 2).map(row -> Arguments.of(row, c));
+        return byId(CASES, "MIC-03").rowsOfTheFirstTable();
     }
 
     /** Typical marine laminates of Smith 1990 (from memory), tier C: a band of 25 % for density and modulus. */
     @Test
     void typicalMarineLaminatesLieInTheBand() {
-        ReferenceCase c = byId("MIC-04");
+        ReferenceCase c = byId(CASES, "MIC-04");
         Map<String, Object> given = map(c.inputs().get("check_inputs"));
         FibreProperties fibre = FibreProperties.isotropic(number(given, "Ef"), 0.22);
         MatrixProperties matrix = MatrixProperties.of(number(given, "Em"), 0.35);
@@ -152,9 +149,5 @@ class MicromechanicsValidationTest {
             assertThat(density).isCloseTo(table.number(row, "mixture density"), within(0.05));
             assertThat(laid.E1() / table.number(row, "E_Pa")).isCloseTo(1, within(0.25));
         }
-    }
-
-    private static ReferenceCase byId(String id) {
-        return CASES.stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
     }
 }
