@@ -7,12 +7,14 @@ import static laminate.file.Scalars.wholeNumber;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import laminate.material.Core;
 import laminate.material.Resin;
 import laminate.part.Bed;
 import laminate.part.CoreLayer;
 import laminate.part.Layer;
 import laminate.process.CoreFinish;
 import laminate.process.Grooves;
+import laminate.process.Process;
 import laminate.unit.Dimension;
 
 /** Reads core layers, their finish and the bed they lie in. */
@@ -29,23 +31,35 @@ final class CoreReader {
     }
 
     Supplier<List<Layer>> core(Fields in, Surroundings around) {
-        var what = in.required("core", stock.core());
+        Term<Core> what = in.stated("core", stock.core());
         var thickness = in.required("thickness", LENGTH);
         var angle = in.orElse("angle", LayerReader.ANGLE, 0.0);
         var finish = finish(in);
         var bed = bed(in);
-        var layUp = in.given(layUps.of(around.terms().within(in, stock), in.node(), in.complaints()));
+        Terms terms = around.terms().within(in, stock);
+        var layUp = in.given(layUps.of(terms, in.node(), in.complaints()));
+        what.value().ifPresent(core -> terms.process().value().ifPresent(process -> checkUptake(in, core, process)));
         return () -> {
             CoreFinish faces = finish.get();
-            Optional<Bed> beneath = bed.get();
             faces.grooves().ifPresent(cut -> checkDepth(in, cut, thickness.get()));
-            try {
-                return List.of(new CoreLayer(
-                        what.get(), thickness.get(), angle.get(), faces, layUp.get(), beneath, around.stage()));
-            } catch (IllegalArgumentException e) {
-                throw in.refusal("core", e.getMessage());
-            }
+            return List.of(new CoreLayer(
+                    what.value().orElseThrow(),
+                    thickness.get(),
+                    angle.get(),
+                    faces,
+                    layUp.get(),
+                    bed.get(),
+                    around.stage()));
         };
+    }
+
+    /** A core that the process would fill is told whatever else is wrong with the layer. */
+    private static void checkUptake(Fields in, Core core, Process process) {
+        try {
+            CoreFinish.faceUptake(core, process);
+        } catch (IllegalArgumentException e) {
+            in.complain("core", e.getMessage());
+        }
     }
 
     private static Supplier<CoreFinish> finish(Fields in) {

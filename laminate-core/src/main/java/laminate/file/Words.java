@@ -2,7 +2,6 @@ package laminate.file;
 
 import static laminate.file.Scalars.oneOf;
 
-import java.util.List;
 import java.util.Locale;
 import laminate.material.Core;
 import laminate.material.Fibre;
@@ -43,11 +42,9 @@ final class Words {
 
     /** What a consumable is measured and sold by. */
     static Reading<PriceBasis> measure() {
-        List<PriceBasis> measures =
-                List.of(PriceBasis.M2, PriceBasis.M, PriceBasis.KG, PriceBasis.LITRE, PriceBasis.PIECE);
         return Scalars.text()
                 .map(word -> PriceBasis.find(word)
-                        .filter(measures::contains)
+                        .filter(PriceBasis::isMeasure)
                         .orElseThrow(() -> new IllegalArgumentException(Complaints.shown(word)
                                 + " is no measure of a consumable; accepted: m², m, kg, l, piece")));
     }

@@ -34,7 +34,7 @@ final class WorkReader {
             + " 0.5 h/m², 0.15 h/m or 1 h is accepted, zero or more";
     private static final String NO_AMOUNT =
             " is no amount of a consumable; an area, length, mass, volume or a number of"
-                    + " pieces is accepted, as in 1.15 m² or 2 piece";
+                    + " pieces is accepted, as in 1.15 m² or 2 pieces";
     /** Litres in a cubic metre. */
     private static final double LITRES = 1000;
 
@@ -109,7 +109,7 @@ final class WorkReader {
             boolean byCoat = name.equals(Operation.GELCOAT);
             if (suffix.equals(PER_LAYER) && !byLayer || suffix.equals(PER_COAT) && !byCoat) {
                 throw new IllegalArgumentException("the time of " + name + " is not counted " + suffix
-                        + "; a time like 0.2 h/m², 0.15 h/m or 1 h is" + " wanted");
+                        + "; a time like 0.2 h/m², 0.15 h/m or 1 h is wanted");
             }
             return new Operation(name, basis(byLayer || byCoat), Figure.stated(seconds));
         }

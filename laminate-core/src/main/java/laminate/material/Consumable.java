@@ -20,9 +20,13 @@ public record Consumable(String id, String name, PriceBasis soldBy, Figures figu
     /**
      * Checks the consumable.
      *
-     * @throws IllegalArgumentException if a figure is out of place or not above zero
+     * @throws IllegalArgumentException if a figure is out of place or not above zero, or it is sold by what is no measure of it
      */
     public Consumable {
+        if (!soldBy.isMeasure()) {
+            throw new IllegalArgumentException(
+                    id + " cannot be sold by " + soldBy + "; kg, m², m, l or piece measures it");
+        }
         figures.check(id, Set.of(), OPTIONAL);
         figures.checkPositive(id, Property.DENSITY, Property.AREAL_WEIGHT, Property.ROLL_WIDTH, Property.ROLL_LENGTH);
     }

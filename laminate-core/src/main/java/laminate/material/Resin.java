@@ -148,7 +148,7 @@ public record Resin(
         public Cure {
             if (from.value() <= 0 || amount.value() < from.value() || to.value() < amount.value()) {
                 throw new IllegalArgumentException(
-                        "the doses of " + agent + " must rise from least to usual to greatest," + " not " + from.value()
+                        "the doses of " + agent + " must rise from least to usual to greatest, not " + from.value()
                                 + ", " + amount.value() + ", " + to.value());
             }
         }

@@ -1,5 +1,6 @@
 package laminate.part;
 
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import laminate.material.Core;
@@ -59,8 +60,13 @@ public record CoreLayer(
 
     private static void checkGrooves(Core core, double thickness, Grooves cut) {
         if (cut.faces() * cut.depth() >= thickness) {
-            throw new IllegalArgumentException(core.id() + " of " + thickness * 1000 + " mm cannot hold grooves "
-                    + cut.depth() * 1000 + " mm deep in " + cut.faces() + " face(s)");
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%s of %.1f mm cannot hold grooves %.1f mm deep in %s",
+                    core.id(),
+                    thickness * 1000,
+                    cut.depth() * 1000,
+                    cut.faces() == 1 ? "one face" : "both faces"));
         }
     }
 

@@ -1,5 +1,6 @@
 package laminate.part;
 
+import java.util.Objects;
 import java.util.Optional;
 import laminate.unit.Money;
 
@@ -19,6 +20,7 @@ public record Item(String name, int count, double mass, Optional<Money> price) {
      * @throws IllegalArgumentException if the name is blank, the count below one or the mass below zero
      */
     public Item {
+        Objects.requireNonNull(price, "price");
         if (name.isBlank()) {
             throw new IllegalArgumentException("an item needs a name");
         }

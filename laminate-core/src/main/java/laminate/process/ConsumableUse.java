@@ -1,8 +1,7 @@
 package laminate.process;
 
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Objects;
 import java.util.stream.Stream;
 import laminate.material.Figure;
 import laminate.material.Status;
@@ -46,8 +45,6 @@ public record ConsumableUse(String material, Figure amount, PriceBasis measure, 
     }
 
     private static final String SOURCE = "common practice, no source";
-    private static final Set<PriceBasis> MEASURES =
-            EnumSet.of(PriceBasis.KG, PriceBasis.M2, PriceBasis.M, PriceBasis.LITRE, PriceBasis.PIECE);
 
     private static final List<ConsumableUse> WETTING_OUT = List.of(
             use("acetone", 0.15, PriceBasis.LITRE, Basis.RESIN),
@@ -68,11 +65,13 @@ public record ConsumableUse(String material, Figure amount, PriceBasis measure, 
      * @throws IllegalArgumentException if the amount is below zero, or in a measure that is not one of the above
      */
     public ConsumableUse {
+        Objects.requireNonNull(material, "material");
+        Objects.requireNonNull(basis, "basis");
         if (amount.value() < 0) {
             throw new IllegalArgumentException(
                     "the amount of " + material + " must not be below zero, not " + amount.value());
         }
-        if (!MEASURES.contains(measure)) {
+        if (!measure.isMeasure()) {
             throw new IllegalArgumentException(
                     "the amount of " + material + " must be in kg, m², m, l or pieces, not in " + measure);
         }

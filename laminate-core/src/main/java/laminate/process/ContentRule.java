@@ -1,5 +1,6 @@
 package laminate.process;
 
+import java.util.Objects;
 import java.util.Optional;
 import laminate.material.Fibre;
 import laminate.material.FibrePly;
@@ -28,6 +29,10 @@ public record ContentRule(
      * @throws IllegalArgumentException if the content is a thickness, which depends on the layer's weight
      */
     public ContentRule {
+        Objects.requireNonNull(process, "process");
+        Objects.requireNonNull(form, "form");
+        Objects.requireNonNull(fibre, "fibre");
+        Objects.requireNonNull(family, "family");
         if (content.basis() == FibreContent.Basis.THICKNESS) {
             throw new IllegalArgumentException(
                     "a rule for all layers of a sort cannot state a thickness; state a fibre fraction or a resin ratio");

@@ -60,7 +60,7 @@ public record FibreContent(Basis basis, double value) {
     public FibreContent {
         if (!(value > 0) || !Double.isFinite(value) || basis.isFraction() && value >= 1) {
             throw new IllegalArgumentException(basis.key() + " must be above 0"
-                    + (basis.isFraction() ? " % and below 100 %, not " + value * 100 + " %" : ", not " + value));
+                    + (basis.isFraction() ? " % and below 100 %, not " + percent(value) : ", not " + value));
         }
     }
 
@@ -139,14 +139,16 @@ public record FibreContent(Basis basis, double value) {
                     basis.key(),
                     shown(),
                     fibreVolume * 1000,
-                    voids > 0 ? String.format(Locale.ROOT, ", with %.1f %% voids", voids * 100) : ""));
+                    voids > 0 ? ", with " + percent(voids) + " voids" : ""));
         }
         return room;
     }
 
     private String shown() {
-        return basis == Basis.THICKNESS
-                ? String.format(Locale.ROOT, "%.3f mm", value * 1000)
-                : String.format(Locale.ROOT, "%.1f %%", value * 100);
+        return basis == Basis.THICKNESS ? String.format(Locale.ROOT, "%.3f mm", value * 1000) : percent(value);
+    }
+
+    private static String percent(double fraction) {
+        return String.format(Locale.ROOT, "%.1f %%", fraction * 100);
     }
 }

@@ -28,6 +28,9 @@ public enum Loss {
     /** Reinforcement laid twice at seams, with its resin: share of the area; this stays in the part. */
     LAPS("laps", Dimension.FRACTION);
 
+    /** Density at which lines and mesh are filled, whatever the resin (kg/m³). */
+    private static final double LIQUID_RESIN = 1100;
+
     private final String key;
     private final Dimension dimension;
 
@@ -69,9 +72,9 @@ public enum Loss {
         Map<Loss, Figure> figures = new EnumMap<>(Loss.class);
         figures.put(RESIN, infused ? memory(0.05, "catch pot") : memory(0.08, "pot, roller and drips, 5 to 10 %"));
         figures.put(BAG, bagged ? memory(0.15, "peel ply holds 100 to 200 g/m²") : none("no bag"));
-        double mesh = ResinUptake.mesh(1100, 0.001, 0.80);
+        double mesh = ResinUptake.mesh(LIQUID_RESIN, 0.001, 0.80);
         figures.put(MESH, infused ? memory(mesh, "mesh 1 mm thick, 80 % open, full of resin") : none("no mesh"));
-        double lines = ResinUptake.tube(1100, 0.010, 3);
+        double lines = ResinUptake.tube(LIQUID_RESIN, 0.010, 3);
         figures.put(LINES, infused ? memory(lines, "3 m of 10 mm tube, full of resin") : none("no lines"));
         figures.put(BUCKET, infused ? memory(0.4, "heel of the feed bucket, 0.3 to 0.5 kg") : none("no feed bucket"));
         figures.put(COATING, memory(0.10, "pot and brush"));

@@ -1,5 +1,7 @@
 package laminate.process;
 
+import java.util.Locale;
+import java.util.Objects;
 import laminate.material.Figure;
 import laminate.material.Form;
 import laminate.material.Status;
@@ -34,6 +36,7 @@ public record StiffnessBasis(Micromechanics model, Figure mat, Figure woven) {
      * @throws IllegalArgumentException if one is not above 0 and at most 1
      */
     public StiffnessBasis {
+        Objects.requireNonNull(model, "model");
         check("mat", mat);
         check("woven", woven);
     }
@@ -66,8 +69,11 @@ public record StiffnessBasis(Micromechanics model, Figure mat, Figure woven) {
 
     private static void check(String name, Figure factor) {
         if (!(factor.value() > 0 && factor.value() <= 1)) {
-            throw new IllegalArgumentException("the knock-down of " + name
-                    + " plies must be above 0 % and at most 100 %, not " + factor.value() * 100 + " %");
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "the knock-down of %s plies must be above 0 %% and at most 100 %%, not %.1f %%",
+                    name,
+                    factor.value() * 100));
         }
     }
 }

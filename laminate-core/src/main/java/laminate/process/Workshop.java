@@ -11,6 +11,7 @@ import laminate.material.FibrePly;
 import laminate.material.Figure;
 import laminate.material.Resin;
 import laminate.material.Status;
+import laminate.unit.Dimension;
 
 /**
  * A workshop's own figures, each in place of the usual one.
@@ -50,6 +51,9 @@ public record Workshop(
             Consumables.USUAL,
             StiffnessBasis.USUAL);
 
+    /** Half of a laminate void, or half of a resin gone, is a slip in any workshop. */
+    private static final double MOST_SHARE = 0.5;
+
     private static final Map<Process, Map<Loss, Figure>> USUAL_LOSSES = usualLosses();
 
     private static final Map<Process, Figure> USUAL_VOIDS = new EnumMap<>(Map.of(
@@ -64,17 +68,20 @@ public record Workshop(
     /**
      * Checks the figures.
      *
-     * @throws IllegalArgumentException if a void fraction, a loss or an evaporation is out of its range
+     * @throws IllegalArgumentException if the temperature, a void fraction, a loss or an evaporation is out of its range
      */
     public Workshop {
         Objects.requireNonNull(labour, "labour");
+        Objects.requireNonNull(consumables, "consumables");
+        Objects.requireNonNull(stiffness, "stiffness");
+        temperature.ifPresent(Workshop::checkTemperature);
         contentRules = List.copyOf(contentRules);
         voids = sorted(voids);
         evaporation = sorted(evaporation);
         losses = sortedLosses(losses);
-        voids.values().forEach(figure -> checkShare("a void fraction", figure, 0.5));
-        evaporation.values().forEach(figure -> checkShare("an evaporation", figure, 0.5));
-        losses.values().forEach(own -> own.forEach((loss, figure) -> checkShare("loss of " + loss.key(), figure, 1e6)));
+        voids.values().forEach(figure -> checkShare("a void fraction", figure));
+        evaporation.values().forEach(figure -> checkShare("an evaporation", figure));
+        losses.values().forEach(own -> own.forEach(Workshop::checkLoss));
     }
 
     /**
@@ -208,9 +215,24 @@ public record Workshop(
                 temperature, contentRules, voids, losses, gelcoatSprayed, evaporation, labour, consumables, own);
     }
 
-    private static void checkShare(String what, Figure figure, double below) {
-        if (!(figure.value() >= 0 && figure.value() < below)) {
-            throw new IllegalArgumentException(what + " must be from 0 to below " + below + ", not " + figure.value());
+    private static void checkTemperature(double kelvin) {
+        if (!(kelvin > 0) || !Double.isFinite(kelvin)) {
+            throw new IllegalArgumentException("a temperature must be above 0 K, not " + kelvin);
+        }
+    }
+
+    private static void checkShare(String what, Figure figure) {
+        if (!(figure.value() >= 0 && figure.value() < MOST_SHARE)) {
+            throw new IllegalArgumentException(
+                    what + " must be from 0 to below " + MOST_SHARE + ", not " + figure.value());
+        }
+    }
+
+    private static void checkLoss(Loss loss, Figure figure) {
+        boolean isShare = loss.dimension() == Dimension.FRACTION;
+        if (figure.value() < 0 || isShare && figure.value() > 1) {
+            throw new IllegalArgumentException(
+                    "loss of " + loss.key() + " must be from 0" + (isShare ? " to 1" : "") + ", not " + figure.value());
         }
     }
 

@@ -66,6 +66,19 @@ public enum PriceBasis {
     }
 
     /**
+     * Whether amounts of a material are kept in it. An hour measures work, a roll is a package, and the units of the US are
+     * for prices only.
+     *
+     * @return true for kg, m², m, l and piece
+     */
+    public boolean isMeasure() {
+        return switch (this) {
+            case KG, M2, M, LITRE, PIECE -> true;
+            case POUND, FT2, YD2, FOOT, YARD, US_GALLON, HOUR, ROLL -> false;
+        };
+    }
+
+    /**
      * Every way to write this basis that is read, its symbol first.
      *
      * @return the spellings, unmodifiable

@@ -67,7 +67,7 @@ class UnreinforcedLayerTest {
     @Test
     void groovesMustFitTheCore() {
         assertThatThrownBy(() -> core(CoreFinish.grooved(new Grooves(0.002, 0.005, 0.02, 2, 1)), Optional.empty()))
-                .hasMessageContaining("pvc-80 of 10.0 mm cannot hold grooves 5.0 mm deep in 2 face(s)");
+                .hasMessageContaining("pvc-80 of 10.0 mm cannot hold grooves 5.0 mm deep in both faces");
         assertThat(core(CoreFinish.grooved(new Grooves(0.002, 0.005, 0.02, 1, 1)), Optional.empty())
                         .finish()
                         .grooves())
@@ -99,7 +99,8 @@ class UnreinforcedLayerTest {
     void anOpenCoreCannotBeInfused() {
         assertThatThrownBy(() -> CoreLayer.of(HONEYCOMB, 0.010, INFUSED)).hasMessageContaining("open cells");
         assertThatThrownBy(() -> CoreLayer.of(POLYSTYRENE, 0.010, INFUSED))
-                .hasMessage("ps-30 states no uptake-infusion");
+                .hasMessage(
+                        "ps-30 states no uptake-infusion, the resin that a face takes up under vacuum; add it to the core");
         assertThat(CoreLayer.of(HONEYCOMB, 0.010, BAG).material()).isEqualTo("honeycomb-48");
     }
 

@@ -215,6 +215,8 @@ class MaterialValuesTest {
                         .kind()
                         .word())
                 .isEqualTo("consumable");
+        assertThatThrownBy(() -> new Consumable("rag", "Rag", PriceBasis.ROLL, Figures.none()))
+                .hasMessage("rag cannot be sold by roll; kg, m², m, l or piece measures it");
         assertThatThrownBy(() -> new Consumable(
                         "rag", "Rag", PriceBasis.KG, Figures.none().with(Property.DENSITY, 0)))
                 .hasMessageContaining("density must be above zero");

@@ -113,9 +113,38 @@ class WorkshopTest {
     }
 
     @Test
-    void aLossIsNotBelowNothing() {
+    void aLossIsNotBelowNothingAndAShareNotMoreThanAll() {
         assertThatThrownBy(() -> TestParts.withLoss(-0.1, Loss.CORE))
-                .hasMessageContaining("loss of core must be from 0");
+                .hasMessage("loss of core must be from 0 to 1, not -0.1");
+        assertThatThrownBy(() -> TestParts.withLoss(1.1, Loss.RESIN))
+                .hasMessage("loss of resin must be from 0 to 1, not 1.1");
+        assertThatThrownBy(() -> TestParts.withLoss(-0.1, Loss.BUCKET))
+                .hasMessage("loss of bucket must be from 0, not -0.1");
+        assertThat(TestParts.withLoss(1.5, Loss.BUCKET)
+                        .loss(Process.INFUSION, Loss.BUCKET)
+                        .value())
+                .isEqualTo(1.5);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, -10, Double.NaN, Double.POSITIVE_INFINITY})
+    void temperatureIsAboveAbsoluteZero(double kelvin) {
+        assertThatThrownBy(() -> TestParts.workshopAt(kelvin))
+                .hasMessage("a temperature must be above 0 K, not " + kelvin);
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"HOUR", "ROLL", "FT2", "US_GALLON"})
+    void consumableIsMeasuredByWhatIsUsedUp(PriceBasis measure) {
+        assertThatThrownBy(() -> new ConsumableUse("peel-ply", Figure.stated(1), measure, ConsumableUse.Basis.AREA))
+                .hasMessage("the amount of peel-ply must be in kg, m², m, l or pieces, not in " + measure);
+    }
+
+    @Test
+    void fibreContentOfASetNamesItsSource() {
+        FibreContent content = FibreContent.ofMassFraction(0.3);
+        assertThatThrownBy(() -> new ContentBand(content, content, content, " ", Status.MEMORY))
+                .hasMessageContaining("needs a source");
     }
 
     @Test
