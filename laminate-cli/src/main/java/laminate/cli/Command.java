@@ -1,5 +1,7 @@
 package laminate.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -138,6 +140,21 @@ abstract class Command implements Callable<Integer> {
     final void refuse(boolean wrong, String why) {
         if (wrong) {
             throw new ParameterException(spec.commandLine(), why);
+        }
+    }
+
+    /** Refuses a file for the output that is one of the inputs. */
+    final void refuseToOverwrite(Optional<Path> output, List<Path> inputs) {
+        output.ifPresent(target ->
+                inputs.forEach(input -> refuse(isSame(input, target), "-o would overwrite the input file " + input)));
+    }
+
+    private static boolean isSame(Path one, Path other) {
+        try {
+            return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+        } catch (IOException e) {
+            // What cannot be looked at is told when it is read or written.
+            return false;
         }
     }
 

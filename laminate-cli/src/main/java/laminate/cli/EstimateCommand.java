@@ -1,7 +1,5 @@
 package laminate.cli;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -95,17 +93,16 @@ final class EstimateCommand extends Command {
                 given(units, Object.class).isPresent() && wanted == Format.JSON,
                 "--units does not go with --format json, which is always in SI");
         refuse(width() < ReportText.NARROWEST, "--width must be " + ReportText.NARROWEST + " or more, not " + width());
-        given(output, Path.class)
-                .ifPresent(target -> all(files, Path.class)
-                        .forEach(file -> refuse(isSame(file, target), "-o would overwrite the part file " + file)));
+        refuseToOverwrite(given(output, Path.class), inputs());
     }
 
-    private static boolean isSame(Path one, Path other) {
-        try {
-            return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
-        } catch (IOException e) {
-            return false;
-        }
+    /** The files named on the command line; those that a part file names lie beside it and are not known yet. */
+    private List<Path> inputs() {
+        List<Path> inputs = new ArrayList<>(all(files, Path.class));
+        given(workshop, Path.class).ifPresent(inputs::add);
+        given(prices, Path.class).ifPresent(inputs::add);
+        inputs.addAll(all(materials, Path.class));
+        return inputs;
     }
 
     /** All files are read before anything is written, and all that is wrong in any of them is said at once. */

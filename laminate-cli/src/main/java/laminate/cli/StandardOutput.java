@@ -49,7 +49,9 @@ final class StandardOutput extends OutputStream {
      * @return the first failure, empty if there was none but a closed pipe
      */
     Optional<String> failure() {
-        return Optional.ofNullable(failure).map(IOException::getMessage).filter(why -> !isClosedPipe(why));
+        return Optional.ofNullable(failure)
+                .map(e -> e.getMessage() == null ? e.toString() : e.getMessage())
+                .filter(why -> !isClosedPipe(why));
     }
 
     private static boolean isClosedPipe(String why) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -126,6 +127,22 @@ class EstimateCommandTest {
         String before = Files.readString(lid);
         assertThat(laminate("estimate", lid, "-o", lid).exitCode()).isEqualTo(ExitCode.WRONG_USAGE);
         assertThat(lid).hasContent(before);
+    }
+
+    @Test
+    void noInputIsOverwritten() throws IOException {
+        Path workshop = write("shop.yaml", "temperature: 20 °C\n");
+        Path prices = write("prices.yaml", "currency: GBP\nprices: [{material: mat-300, price: 3 GBP/kg}]\n");
+        Path own = write("own.yaml", "materials: [{material: rags, kind: consumable, name: Rags, sold-by: kg}]\n");
+        Object[] inputs = {"--workshop", workshop, "--prices", prices, "--materials", own};
+        for (Path input : List.of(workshop, prices, own)) {
+            String before = Files.readString(input);
+            Run run = laminate(Stream.concat(Stream.of("estimate", lid, "-o", input), Stream.of(inputs))
+                    .toArray());
+            assertThat(run.exitCode()).isEqualTo(ExitCode.WRONG_USAGE);
+            assertThat(run.err()).startsWith("laminate: -o would overwrite the input file " + input);
+            assertThat(input).hasContent(before);
+        }
     }
 
     @Test

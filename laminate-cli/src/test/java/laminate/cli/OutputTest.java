@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.channels.ClosedChannelException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -78,13 +80,27 @@ class OutputTest {
     }
 
     @Test
+    void aFailureWithoutWordsIsAFailureToo() {
+        StandardOutput stream = new StandardOutput(new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new ClosedChannelException();
+            }
+        });
+        PrintWriter writer = new PrintWriter(stream);
+        writer.print("results");
+        writer.flush();
+        assertThat(stream.failure()).contains(ClosedChannelException.class.getName());
+    }
+
+    @Test
     void anOutputThatTakesAllHasNoFailure() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         StandardOutput stream = new StandardOutput(bytes);
         stream.write('a');
         stream.write(new byte[] {'b', 'c'});
         stream.flush();
-        assertThat(bytes.toString()).isEqualTo("abc");
+        assertThat(bytes.toString(StandardCharsets.UTF_8)).isEqualTo("abc");
         assertThat(stream.failure()).isEmpty();
     }
 
