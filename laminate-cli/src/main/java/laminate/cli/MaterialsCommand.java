@@ -70,6 +70,7 @@ final class MaterialsCommand extends Command {
                 !names().isEmpty()
                         && List.of(kind, form, fibre, words).stream().anyMatch(filter -> filter.getValue() != null),
                 "Filters are for the list; name materials, or filter them.");
+        refuseToOverwrite(given(output, Path.class), all(files, Path.class));
         Materials stock = stock();
         List<Material> wanted = names().isEmpty() ? listed(stock) : named(stock);
         return print(given(output, Path.class), out -> print(wanted, out));
@@ -80,17 +81,13 @@ final class MaterialsCommand extends Command {
     }
 
     private Materials stock() {
-        Materials stock = new MaterialLibrary();
-        List<String> complaints = new ArrayList<>();
-        for (Path file : all(files, Path.class)) {
-            try {
-                stock = stock.overlaidBy(Materials.of(MaterialFile.read(file, stock)));
-            } catch (InputException e) {
-                complaints.add(e.getMessage());
-            }
+        Materials library = new MaterialLibrary();
+        List<Path> own = all(files, Path.class);
+        try {
+            return own.isEmpty() ? library : library.overlaidBy(Materials.of(MaterialFile.read(own, library)));
+        } catch (InputException e) {
+            throw new UnusableInputException(e.getMessage());
         }
-        stopAt(complaints);
-        return stock;
     }
 
     private List<Material> named(Materials stock) {
@@ -99,14 +96,10 @@ final class MaterialsCommand extends Command {
         for (String id : names()) {
             stock.find(id).ifPresentOrElse(found::add, () -> complaints.add(unknown(id, stock)));
         }
-        stopAt(complaints);
-        return found;
-    }
-
-    private static void stopAt(List<String> complaints) {
         if (!complaints.isEmpty()) {
             throw new UnusableInputException(String.join(System.lineSeparator(), complaints));
         }
+        return found;
     }
 
     private static String unknown(String id, Materials stock) {

@@ -24,10 +24,14 @@ final class MaterialFigures {
      */
     record Named(String name, Optional<Dimension> dimension, Figure figure) {
 
-        /** The value in the unit of {@link #unit()}, with the digits that it was written with. */
+        /** The value in the unit of {@link #unit()}. */
+        double value() {
+            return unit().map(unit -> unit.fromSi(figure.value())).orElse(figure.value());
+        }
+
+        /** The value with the digits that it was written with. */
         String number() {
-            return JsonNumbers.format(
-                    unit().map(unit -> unit.fromSi(figure.value())).orElse(figure.value()));
+            return JsonNumbers.format(value());
         }
 
         /** The unit that the trade uses for a value of that size. */

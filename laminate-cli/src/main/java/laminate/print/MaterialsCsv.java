@@ -43,7 +43,7 @@ public final class MaterialsCsv {
         for (MaterialFigures.Named named : figures) {
             start(material, csv)
                     .text(named.name())
-                    .number(Double.parseDouble(named.number()))
+                    .number(named.value())
                     .text(named.unit().map(Unit::symbol).orElse(""))
                     .text(named.figure().status().word())
                     .text(named.figure().source())

@@ -118,6 +118,35 @@ class MaterialsCommandTest {
     }
 
     @Test
+    void ownFilesMayReferToEachOtherInAnyOrderAndTheLaterWins() throws IOException {
+        Path first = Files.writeString(folder.resolve("first.yaml"), """
+                materials:
+                  - {material: club-mat, kind: reinforcement, name: First, form: mat, fibre: club-glass, areal-weight: 1 kg/m²}
+                  - {material: rags, kind: consumable, name: Old rags, sold-by: kg}
+                """);
+        Path second = Files.writeString(folder.resolve("second.yaml"), """
+                materials:
+                  - {material: club-glass, kind: fibre, name: Glass, type: glass, density: 2500 kg/m³, E1: 70 GPa, E2: 70 GPa,
+                     G12: 29 GPa, nu12: 0.2, alpha1: 5e-6 1/K, alpha2: 5e-6 1/K, tensile-strength: 2 GPa}
+                  - {material: rags, kind: consumable, name: New rags, sold-by: kg}
+                """);
+        Run run = laminate("materials", "--materials", first, "--materials", second, "club-mat", "rags");
+        assertThat(run.exitCode()).isEqualTo(ExitCode.DONE);
+        assertThat(run.out()).contains("fibre  club-glass", "New rags").doesNotContain("Old rags");
+    }
+
+    @Test
+    void anOwnFileIsNotOverwrittenByItsList() throws IOException {
+        Path own = Files.writeString(
+                folder.resolve("own.yaml"),
+                "materials: [{material: rags, kind: consumable, name: Rags, sold-by: kg}]\n");
+        Run run = laminate("materials", "--materials", own, "-o", own);
+        assertThat(run.exitCode()).isEqualTo(ExitCode.WRONG_USAGE);
+        assertThat(run.err()).startsWith("laminate: -o would overwrite the input file " + own);
+        assertThat(own).content().startsWith("materials: ");
+    }
+
+    @Test
     void filtersAndNamesDoNotGoTogether() {
         assertThat(laminate("materials", "mat-450", "--kind", "core").exitCode())
                 .isEqualTo(ExitCode.WRONG_USAGE);

@@ -22,9 +22,22 @@ public final class MaterialFile {
      * @throws InputException with all that is wrong in the file
      */
     public static List<Material> read(Path file, Materials known) {
+        return read(List.of(file), known);
+    }
+
+    /**
+     * Reads a user's material files together.
+     *
+     * @param files the files
+     * @param known materials that they may refer to: fibres of reinforcements, agents of resins
+     * @return the materials in the order of the files; they may refer to each other in any order, and of two of one id in
+     *     different files the later is meant
+     * @throws InputException with all that is wrong in any of the files
+     */
+    public static List<Material> read(List<Path> files, Materials known) {
         Complaints complaints = new Complaints();
         OwnMaterials own = new OwnMaterials(known, complaints);
-        own.add(file);
+        files.forEach(own::add);
         return own.settle();
     }
 
