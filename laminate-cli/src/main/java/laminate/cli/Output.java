@@ -16,8 +16,8 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
 /**
- * Takes results to standard output or to a file. A file is written whole or not at all: beside it first, then moved into
- * its place, so that a reader never finds half of it and a failure leaves the old one.
+ * Takes results to standard output or to a file. A file is written whole or not at all: beside it first, then moved
+ * into its place, so that a reader never finds half of it and a failure leaves the old one.
  */
 final class Output {
 

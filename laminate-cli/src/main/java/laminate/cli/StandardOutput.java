@@ -8,8 +8,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The program's standard output. A print writer hides failures; this stream remembers the first one, so that a full disk
- * is not taken for success. Whoever closes a pipe early ({@code | head}) has read enough: that is no failure.
+ * The program's standard output. A print writer hides failures; this stream remembers the first one, so that a full
+ * disk is not taken for success. Whoever closes a pipe early ({@code | head}) has read enough: that is no failure.
  */
 final class StandardOutput extends OutputStream {
     private final OutputStream out;

@@ -8,8 +8,8 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /**
- * Reads one of a few words on the command line. Case does not count, and a hyphen may stand for a space, so that nothing
- * needs quotes.
+ * Reads one of a few words on the command line. Case does not count, and a hyphen may stand for a space, so that
+ * nothing needs quotes.
  */
 final class Words<T> implements ITypeConverter<T> {
     private final T[] values;

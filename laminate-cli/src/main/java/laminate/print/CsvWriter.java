@@ -10,8 +10,8 @@ import laminate.unit.JsonNumbers;
  * line break.
  *
  * <p>Spreadsheets run a text that begins with {@code =}, {@code +}, {@code -} or {@code @}, or with a tab or carriage
- * return before one, as a formula. Names come from files that others wrote, so such a text gets a leading apostrophe, by
- * which a spreadsheet knows text. Numbers are written apart and keep their sign.
+ * return before one, as a formula. Names come from files that others wrote, so such a text gets a leading apostrophe,
+ * by which a spreadsheet knows text. Numbers are written apart and keep their sign.
  */
 public final class CsvWriter {
     /** The ASCII characters, and their full-width forms, which some spreadsheets read alike. */

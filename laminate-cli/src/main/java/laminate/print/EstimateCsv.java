@@ -9,8 +9,8 @@ import laminate.unit.UnitSystem;
 
 /**
  * Prints one table of estimates as comma-separated values, one thing a row, all parts below each other, so that a
- * spreadsheet can filter and sum it. The unit stands in the heading, as {@code fibre_g_m2}; numbers have all their digits;
- * a field is empty where it does not apply.
+ * spreadsheet can filter and sum it. The unit stands in the heading, as {@code fibre_g_m2}; numbers have all their
+ * digits; a field is empty where it does not apply.
  */
 public final class EstimateCsv implements EstimatePrinter {
 

@@ -14,8 +14,8 @@ import laminate.process.Range;
  * Prints estimates as one JSON object with a list of parts: SI numbers with the unit in the key, 15 significant digits,
  * keys in a fixed order. What is not known or does not apply is left out; there is never a null.
  *
- * <p>Masses, quantities, hours and cost are of all mouldings; {@code mass_each_kg}, zones, area and thickness are of one.
- * Laminate thickness is without coatings. {@code resin_kg_m2} of a layer holds the paste of its bed, which {@code
+ * <p>Masses, quantities, hours and cost are of all mouldings; {@code mass_each_kg}, zones, area and thickness are of
+ * one. Laminate thickness is without coatings. {@code resin_kg_m2} of a layer holds the paste of its bed, which {@code
  * bed_kg_m2} tells apart. A head of the cost is the sum of its known lines, and is left out while none of it is known.
  */
 public final class EstimateJson implements EstimatePrinter {

@@ -7,8 +7,8 @@ import laminate.print.Table.Align;
 import laminate.print.Table.Column;
 
 /**
- * Lays a table out in columns. Numbers stand to the right and are never broken; words wrap where the table would be wider
- * than the page. A table that cannot fit is told row by row instead.
+ * Lays a table out in columns. Numbers stand to the right and are never broken; words wrap where the table would be
+ * wider than the page. A table that cannot fit is told row by row instead.
  */
 final class TableText {
     private static final int NARROWEST_WORDS = 9;

@@ -141,8 +141,8 @@ final class LayerReader {
     }
 
     /**
-     * Whether the bed holds the fibre content that is stated; a complaint stands where the content does. It is told whatever
-     * else is wrong with the layer.
+     * Whether the bed holds the fibre content that is stated; a complaint stands where the content does. It is told
+     * whatever else is wrong with the layer.
      */
     private static boolean packs(
             Optional<Reinforcement> what, Terms terms, Optional<Located<FibreContent>> content, Complaints complaints) {

@@ -15,8 +15,8 @@ public record Bed(Resin paste, Dose dose, double thickness) {
     /**
      * Checks the bed.
      *
-     * @throws IllegalArgumentException if the thickness is not above zero, the paste is a coating, or the dose is outside
-     *     the paste's range
+     * @throws IllegalArgumentException if the thickness is not above zero, the paste is a coating, or the dose is
+     *     outside the paste's range
      */
     public Bed {
         if (!(thickness > 0) || !Double.isFinite(thickness)) {

@@ -5,7 +5,8 @@ import laminate.material.Resin;
 import laminate.process.Dose;
 
 /**
- * A coating of a zone. Gelcoat and barrier coat lie at the mould face, flowcoat and paint on the inside; it carries no load.
+ * A coating of a zone. Gelcoat and barrier coat lie at the mould face, flowcoat and paint on the inside; it carries no
+ * load.
  *
  * @param material the coating
  * @param dose its agent and amount
@@ -17,7 +18,8 @@ public record Coating(Resin material, Dose dose, Film film, int coats) {
     /**
      * Checks the coating.
      *
-     * @throws IllegalArgumentException if the material is not a coating, there is no coat, or the dose is outside its range
+     * @throws IllegalArgumentException if the material is not a coating, there is no coat, or the dose is outside its
+     *     range
      */
     public Coating {
         Objects.requireNonNull(film, "film");

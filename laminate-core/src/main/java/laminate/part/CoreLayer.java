@@ -11,8 +11,9 @@ import laminate.process.LayUp;
 /**
  * A core.
  *
- * <p>The resin that its faces and openings take up is the layer's own: it adds mass, no thickness and no stiffness. A bed
- * of paste takes the place of the resin at the face towards the mould; it is a ply of its own with the paste's modulus.
+ * <p>The resin that its faces and openings take up is the layer's own: it adds mass, no thickness and no stiffness. A
+ * bed of paste takes the place of the resin at the face towards the mould; it is a ply of its own with the paste's
+ * modulus.
  *
  * @param core what is laid
  * @param thickness thickness of the sheet (m)
@@ -29,8 +30,8 @@ public record CoreLayer(
     /**
      * Checks the layer.
      *
-     * @throws IllegalArgumentException if the thickness is not above zero, the angle not finite, the grooves meet, or the
-     *     core cannot be laid by the process
+     * @throws IllegalArgumentException if the thickness is not above zero, the angle not finite, the grooves meet, or
+     *     the core cannot be laid by the process
      */
     public CoreLayer {
         Objects.requireNonNull(finish, "finish");

@@ -1,7 +1,7 @@
 /**
  * What is to be moulded: a part, its zones, their coatings and layers in the order they are laid, mould face first.
  *
- * <p>Everything a layer needs is in it: the process, resin and dose that a part file states once for the part are already
- * resolved. The area of a zone is that of the finished part; zones do not overlap.
+ * <p>Everything a layer needs is in it: the process, resin and dose that a part file states once for the part are
+ * already resolved. The area of a zone is that of the finished part; zones do not overlap.
  */
 package laminate.part;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * How consumables are reckoned: what the process usually uses up, a list of the workshop's own, or a share of the cost of
- * materials.
+ * How consumables are reckoned: what the process usually uses up, a list of the workshop's own, or a share of the cost
+ * of materials.
  *
  * @param own the workshop's own list, empty for the usual one
  * @param share the share of the cost of materials, empty where they are listed

@@ -15,8 +15,8 @@ import laminate.material.Status;
 public record ContentBand(FibreContent nominal, FibreContent rich, FibreContent lean, String source, Status status) {
 
     /**
-     * Checks that nothing is missing. Whether nominal lies between rich and lean is found where resin is reckoned, as the
-     * three may be stated in different ways.
+     * Checks that nothing is missing. Whether nominal lies between rich and lean is found where resin is reckoned, as
+     * the three may be stated in different ways.
      *
      * @throws IllegalArgumentException if the source is blank
      */
@@ -38,8 +38,8 @@ public record ContentBand(FibreContent nominal, FibreContent rich, FibreContent 
      * @param resinDensity ρ<sub>r</sub> (kg/m³)
      * @param voids V<sub>v</sub>
      * @return V<sub>R</sub> with its scatter (m³/m²)
-     * @throws IllegalArgumentException as {@link FibreContent#resinVolume}, or if the nominal volume is not between the two
-     *     others
+     * @throws IllegalArgumentException as {@link FibreContent#resinVolume}, or if the nominal volume is not between the
+     *     two others
      */
     public Range resinVolume(double fibreMass, double fibreVolume, double resinDensity, double voids) {
         return new Range(

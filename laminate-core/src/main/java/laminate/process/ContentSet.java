@@ -7,9 +7,9 @@ import laminate.material.Resin;
 /**
  * A set of nominal fibre contents, chosen by name.
  *
- * <p>{@link #TRADE} is what a workshop reaches; the two others are the nominal glass contents of ISO 12215-5:2008, Annex
- * C (from memory), for a simple and a complex surface. The standard's contents go with its thickness formula, which knows
- * no voids.
+ * <p>{@link #TRADE} is what a workshop reaches; the two others are the nominal glass contents of ISO 12215-5:2008,
+ * Annex C (from memory), for a simple and a complex surface. The standard's contents go with its thickness formula,
+ * which knows no voids.
  */
 public enum ContentSet {
     /** What the trade reaches, by process, form, fibre and resin. */

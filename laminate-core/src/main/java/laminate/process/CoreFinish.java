@@ -98,10 +98,8 @@ public record CoreFinish(Kind kind, Optional<Grooves> grooves) {
         }
         return core.figures()
                 .valueOf(Property.UPTAKE_INFUSION)
-                .orElseThrow(
-                        () -> new IllegalArgumentException(
-                                core.id()
-                                        + " states no uptake-infusion, the resin that a face takes up under vacuum; add it to the core"));
+                .orElseThrow(() -> new IllegalArgumentException(core.id()
+                        + " states no uptake-infusion, what a face takes up under vacuum; add it to the core"));
     }
 
     /**

@@ -38,8 +38,8 @@ public record Dose(Agent agent, double ratio) {
     }
 
     /**
-     * A dose given by mass. A dose outside the range stated for the resin is refused, not warned about: too little or too
-     * much both leave the resin undercured, and too much can run away.
+     * A dose given by mass. A dose outside the range stated for the resin is refused, not warned about: too little or
+     * too much both leave the resin undercured, and too much can run away.
      *
      * @param resin the resin
      * @param agent an agent that cures it
@@ -88,7 +88,8 @@ public record Dose(Agent agent, double ratio) {
     }
 
     /**
-     * Share of the cured matrix that comes from the agent: r/(1 + r) for a hardener in the ratio r, none for a catalyst.
+     * Share of the cured matrix that comes from the agent: r/(1 + r) for a hardener in the ratio r, none for a
+     * catalyst.
      *
      * @return the fraction of mass
      */

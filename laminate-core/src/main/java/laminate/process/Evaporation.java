@@ -6,8 +6,8 @@ import laminate.material.Resin;
 /**
  * Styrene that leaves a resin while it is laid and cures.
  *
- * <p>Unified emission factors for open moulding of composites, 2004 (from memory), as a share of the resin applied, with S
- * the styrene's share of the liquid resin, valid for S from 0.33 to 0.50; below it is scaled in proportion to S:
+ * <p>Unified emission factors for open moulding of composites, 2004 (from memory), as a share of the resin applied,
+ * with S the styrene's share of the liquid resin, valid for S from 0.33 to 0.50; below it is scaled in proportion to S:
  *
  * <pre>
  *   brushed or rolled   f = 0.286 S - 0.0529

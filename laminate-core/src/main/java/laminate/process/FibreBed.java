@@ -9,8 +9,9 @@ import laminate.material.Resin;
 /**
  * What a bed of fibres can hold.
  *
- * <p>Limits are the fibre volume fractions that no workshop process exceeds, from memory: equal round fibres in a hexagonal
- * pack reach π/(2√3) = 0.907, straight plies under a press about 0.75, crossed and random ones less the more they cross.
+ * <p>Limits are the fibre volume fractions that no workshop process exceeds, from memory: equal round fibres in a
+ * hexagonal pack reach π/(2√3) = 0.907, straight plies under a press about 0.75, crossed and random ones less the more
+ * they cross.
  */
 public final class FibreBed {
 
@@ -37,8 +38,8 @@ public final class FibreBed {
     }
 
     /**
-     * Checks that a reinforcement can be pressed to a fibre content. Voids are left out: they would only make a bed that is
-     * too full look less so.
+     * Checks that a reinforcement can be pressed to a fibre content. Voids are left out: they would only make a bed
+     * that is too full look less so.
      *
      * @param reinforcement what is laid
      * @param resin the resin that fills it

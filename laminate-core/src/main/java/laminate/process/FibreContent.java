@@ -14,7 +14,8 @@ import java.util.Locale;
  *   <li>moulded thickness t: voids displace resin.
  * </ul>
  *
- * In each case t = (V<sub>F</sub> + V<sub>R</sub>)/(1 − V<sub>v</sub>), with V<sub>R</sub> the volume of resin per area.
+ * In each case t = (V<sub>F</sub> + V<sub>R</sub>)/(1 − V<sub>v</sub>), with V<sub>R</sub> the volume of resin per
+ * area.
  *
  * @param basis which of the four
  * @param value ψ, V<sub>f</sub> or r as a number, or t (m)
@@ -112,8 +113,8 @@ public record FibreContent(Basis basis, double value) {
      * @param resinDensity ρ<sub>r</sub>, cured (kg/m³)
      * @param voids V<sub>v</sub>
      * @return V<sub>R</sub> (m³/m²)
-     * @throws IllegalArgumentException if no resin is left, a mass, volume or density is not above zero and finite, or the
-     *     voids are not from 0 to below 1
+     * @throws IllegalArgumentException if no resin is left, a mass, volume or density is not above zero and finite, or
+     *     the voids are not from 0 to below 1
      */
     public double resinVolume(double fibreMass, double fibreVolume, double resinDensity, double voids) {
         boolean filled = fibreMass > 0 && fibreVolume > 0 && resinDensity > 0 && voids >= 0 && voids < 1;

@@ -11,14 +11,14 @@ package laminate.process;
  */
 public record Grooves(double width, double depth, double pitch, int faces, int ways) {
 
-    /** Usual grooves of an infusion core: 2 mm wide and deep at 20 mm, one way, both faces; common practice, no source. */
+    /** Usual grooves of an infusion core: 2 mm by 2 mm at 20 mm, one way, both faces; common practice, no source. */
     public static final Grooves USUAL = new Grooves(0.002, 0.002, 0.020, 2, 1);
 
     /**
      * Checks the grooves.
      *
-     * @throws IllegalArgumentException if a length is not above zero, a groove is as wide as the pitch, or faces or ways
-     *     are not 1 or 2
+     * @throws IllegalArgumentException if a length is not above zero, a groove is as wide as the pitch, or faces or
+     *     ways are not 1 or 2
      */
     public Grooves {
         if (!(width > 0 && depth > 0 && pitch > width) || !Double.isFinite(depth) || !Double.isFinite(pitch)) {

@@ -21,8 +21,8 @@ import laminate.material.Status;
  *   unidirectional       0.55                 0.41                  0.66
  * </pre>
  *
- * Whether the standard prints infusion apart from vacuum bag is not verified. Woven cloth is taken as woven roving, since
- * the table has no row for it.
+ * Whether the standard prints infusion apart from vacuum bag is not verified. Woven cloth is taken as woven roving,
+ * since the table has no row for it.
  */
 final class IsoNominalContents {
     private static final String SOURCE = "ISO 12215-5:2008, Annex C, nominal glass content";

@@ -60,8 +60,8 @@ public enum Loss {
     /**
      * What a process loses where the workshop states nothing.
      *
-     * <p>Laps depend on the shape and on the width of the roll, so none are reckoned unless stated: a 50 mm lap at every
-     * edge of a 1.27 m roll is 4 %.
+     * <p>Laps depend on the shape and on the width of the roll, so none are reckoned unless stated: a 50 mm lap at
+     * every edge of a 1.27 m roll is 4 %.
      *
      * @param process the process
      * @return a figure for every loss

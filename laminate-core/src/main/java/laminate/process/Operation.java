@@ -7,10 +7,10 @@ import laminate.material.Status;
 /**
  * A step of the work and the time that it takes one person.
  *
- * <p>The names that {@link #USUAL} uses count what they belong to: {@code gelcoat} the area of every coating coat, {@code
- * lay-up} and {@code dry lay-up} the area of every layer wetted by hand or laid dry, {@code core} the area of every core,
- * {@code bagging} the area under a bag. Any other name counts the area of every layer of reinforcement and bulker if its
- * time is by layer, else the area of the part.
+ * <p>The names that {@link #USUAL} uses count what they belong to: {@code gelcoat} the area of every coating coat,
+ * {@code lay-up} and {@code dry lay-up} the area of every layer wetted by hand or laid dry, {@code core} the area of
+ * every core, {@code bagging} the area under a bag. Any other name counts the area of every layer of reinforcement and
+ * bulker if its time is by layer, else the area of the part.
  *
  * @param name what is done
  * @param basis what the time is counted by

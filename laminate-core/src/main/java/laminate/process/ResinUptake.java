@@ -3,8 +3,8 @@ package laminate.process;
 /**
  * Resin that fills the openings of cores, tubes and meshes, from their geometry.
  *
- * <p>Mass is volume times the density ρ of the resin: the liquid one for what is drawn from the pot, the cured one for what
- * stays in the part.
+ * <p>Mass is volume times the density ρ of the resin: the liquid one for what is drawn from the pot, the cured one for
+ * what stays in the part.
  */
 public final class ResinUptake {
 
@@ -41,8 +41,8 @@ public final class ResinUptake {
     }
 
     /**
-     * Resin in the cells that a saw has opened on one face of a closed-cell foam: m = ρ ε d/2, for spherical cells of equal
-     * size cut at random.
+     * Resin in the cells that a saw has opened on one face of a closed-cell foam: m = ρ ε d/2, for spherical cells of
+     * equal size cut at random.
      *
      * @param density ρ (kg/m³)
      * @param porosity ε, share of the foam's volume that is gas

@@ -10,8 +10,8 @@ import laminate.theory.Micromechanics;
 /**
  * How ply stiffness is reckoned from fibre and resin.
  *
- * <p>The knock-downs multiply the moduli of theory to reach those of the workshop. A woven ply loses stiffness by the crimp
- * of its yarns; a mat by strands that are bundled, curved and short. They do not touch measured ply properties.
+ * <p>The knock-downs multiply the moduli of theory to reach those of the workshop. A woven ply loses stiffness by the
+ * crimp of its yarns; a mat by strands that are bundled, curved and short. They do not touch measured ply properties.
  *
  * @param model the micromechanics of a straight ply
  * @param mat the factor for mats and tissues, above 0 and at most 1

@@ -17,9 +17,9 @@ import laminate.theory.Mixture;
 /**
  * Fibre contents that the trade reaches, by process, form, fibre and resin.
  *
- * <p>Contents laid wet are kept as glass mass fractions, as the trade states them; infused ones as volume fractions, since
- * the vacuum presses the bed to a volume. A fibre without rows of its own takes the volume fraction of glass: a bed packs
- * by volume, whatever its fibre weighs.
+ * <p>Contents laid wet are kept as glass mass fractions, as the trade states them; infused ones as volume fractions,
+ * since the vacuum presses the bed to a volume. A fibre without rows of its own takes the volume fraction of glass: a
+ * bed packs by volume, whatever its fibre weighs.
  */
 final class TradeContents {
 

@@ -68,7 +68,8 @@ public record Workshop(
     /**
      * Checks the figures.
      *
-     * @throws IllegalArgumentException if the temperature, a void fraction, a loss or an evaporation is out of its range
+     * @throws IllegalArgumentException if the temperature, a void fraction, a loss or an evaporation is out of its
+     *     range
      */
     public Workshop {
         Objects.requireNonNull(labour, "labour");
@@ -107,8 +108,8 @@ public record Workshop(
     }
 
     /**
-     * Share of a laminating resin that evaporates as it is laid: nothing under an infusion bag. Paste in a bed is covered
-     * by the core at once and loses none.
+     * Share of a laminating resin that evaporates as it is laid: nothing under an infusion bag. Paste in a bed is
+     * covered by the core at once and loses none.
      *
      * @param process the process
      * @param resin the resin

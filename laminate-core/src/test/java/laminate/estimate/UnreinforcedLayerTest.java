@@ -99,8 +99,7 @@ class UnreinforcedLayerTest {
     void anOpenCoreCannotBeInfused() {
         assertThatThrownBy(() -> CoreLayer.of(HONEYCOMB, 0.010, INFUSED)).hasMessageContaining("open cells");
         assertThatThrownBy(() -> CoreLayer.of(POLYSTYRENE, 0.010, INFUSED))
-                .hasMessage(
-                        "ps-30 states no uptake-infusion, the resin that a face takes up under vacuum; add it to the core");
+                .hasMessage("ps-30 states no uptake-infusion, what a face takes up under vacuum; add it to the core");
         assertThat(CoreLayer.of(HONEYCOMB, 0.010, BAG).material()).isEqualTo("honeycomb-48");
     }
 
