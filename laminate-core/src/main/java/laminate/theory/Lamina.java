@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param transverseShear shear moduli across the thickness, if known
  * @param thermalExpansion α1, α2 (1/K), if known
  * @param moistureExpansion β1, β2 (strain per unit moisture content), if known
+ * @param strength the stresses at which it fails, if known
  */
 public record Lamina(
         double E1,
@@ -24,7 +25,8 @@ public record Lamina(
         double nu12,
         Optional<TransverseShear> transverseShear,
         Optional<Expansion> thermalExpansion,
-        Optional<Expansion> moistureExpansion) {
+        Optional<Expansion> moistureExpansion,
+        Optional<Strength> strength) {
 
     /**
      * Checks that the strain energy is positive: positive moduli and |ν12| &lt; √(E1/E2) (Jones 1999, ch. 2).
@@ -36,6 +38,7 @@ public record Lamina(
      * @param transverseShear shear moduli across the thickness, if known
      * @param thermalExpansion α1, α2 (1/K), if known
      * @param moistureExpansion β1, β2 (strain per unit moisture content), if known
+     * @param strength the stresses at which it fails, if known
      * @throws IllegalArgumentException if it cannot be
      */
     public Lamina {
@@ -50,6 +53,7 @@ public record Lamina(
         Objects.requireNonNull(transverseShear, "transverseShear");
         Objects.requireNonNull(thermalExpansion, "thermalExpansion");
         Objects.requireNonNull(moistureExpansion, "moistureExpansion");
+        Objects.requireNonNull(strength, "strength");
     }
 
     /**
@@ -59,11 +63,11 @@ public record Lamina(
      * @param E2 modulus along direction 2 (Pa)
      * @param G12 in-plane shear modulus (Pa)
      * @param nu12 major Poisson ratio
-     * @return the lamina; expansion and transverse shear unknown
+     * @return the lamina; expansion, transverse shear and strength unknown
      * @throws IllegalArgumentException if the constants cannot be
      */
     public static Lamina of(double E1, double E2, double G12, double nu12) {
-        return new Lamina(E1, E2, G12, nu12, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Lamina(E1, E2, G12, nu12, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -145,13 +149,24 @@ public record Lamina(
         return with(transverseShear, thermalExpansion, Optional.of(new Expansion(beta1, beta2)));
     }
 
-    /** The same in-plane constants with other optional parts. */
+    /**
+     * This lamina with its strength.
+     *
+     * @param strength the stresses at which it fails
+     * @return the copy
+     */
+    public Lamina withStrength(Strength strength) {
+        return new Lamina(
+                E1, E2, G12, nu12, transverseShear, thermalExpansion, moistureExpansion, Optional.of(strength));
+    }
+
+    /** The same in-plane constants and strength with other optional parts. */
     Lamina with(Optional<TransverseShear> shear, Optional<Expansion> thermal, Optional<Expansion> moisture) {
-        return new Lamina(E1, E2, G12, nu12, shear, thermal, moisture);
+        return new Lamina(E1, E2, G12, nu12, shear, thermal, moisture, strength);
     }
 
     /**
-     * This lamina with every modulus multiplied by a knock-down; Poisson ratio and expansion stay.
+     * This lamina with every modulus multiplied by a knock-down; Poisson ratio, expansion and strength stay.
      *
      * @param knockDown factor on E1, E2, G12, G13, G23, positive
      * @return the copy
@@ -166,7 +181,8 @@ public record Lamina(
                 nu12,
                 transverseShear.map(g -> new TransverseShear(k * g.G13(), k * g.G23())),
                 thermalExpansion,
-                moistureExpansion);
+                moistureExpansion,
+                strength);
     }
 
     /**
