@@ -1,6 +1,6 @@
 package laminate.theory;
 
-import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Shear stress across the thickness from equilibrium with the bending stress, for bending in one direction.
@@ -29,9 +29,7 @@ public final class EquilibriumShear {
      * @throws IllegalArgumentException if z lies outside the laminate or the force is not finite
      */
     public static double alongX(Laminate laminate, double shearForce, double z) {
-        List<Double> stiffness =
-                laminate.plies().stream().map(ply -> ply.stiffness().Q11()).toList();
-        return stress(laminate, stiffness, shearForce, z);
+        return Require.finite("shear force", shearForce) * Profile.alongX(laminate).at(z);
     }
 
     /**
@@ -44,28 +42,71 @@ public final class EquilibriumShear {
      * @throws IllegalArgumentException if z lies outside the laminate or the force is not finite
      */
     public static double alongY(Laminate laminate, double shearForce, double z) {
-        List<Double> stiffness =
-                laminate.plies().stream().map(ply -> ply.stiffness().Q22()).toList();
-        return stress(laminate, stiffness, shearForce, z);
+        return Require.finite("shear force", shearForce) * Profile.alongY(laminate).at(z);
     }
 
-    private static double stress(Laminate laminate, List<Double> q, double shearForce, double z) {
-        double[] heights = laminate.interfaces();
-        double top = heights[heights.length - 1];
-        if (!(z >= heights[0] && z <= top)) {
-            throw new IllegalArgumentException("z must lie from " + heights[0] + " to " + top + " m, was " + z);
+    /** Shear stress per shear force over the thickness, τ/Q (1/m): a parabola in each ply. */
+    static final class Profile {
+        private final double[] heights;
+        private final double[] q;
+        private final double neutral;
+        private final double bending;
+        /** ∫ Q̄ (ζ − e) dζ up to the lower side of each ply. */
+        private final double[] below;
+
+        private Profile(double[] heights, double[] q) {
+            this.heights = heights;
+            this.q = q;
+            neutral = moment(0, 1) / moment(0, 0);
+            bending = moment(neutral, 2);
+            below = new double[q.length];
+            for (int i = 1; i < q.length; i++) {
+                below[i] = below[i - 1] + part(i - 1, heights[i], neutral, 1);
+            }
         }
-        double neutral = moment(q, heights, top, 0, 1) / moment(q, heights, top, 0, 0);
-        double bending = moment(q, heights, top, neutral, 2);
-        return -Require.finite("shear force", shearForce) / bending * moment(q, heights, z, neutral, 1);
-    }
 
-    /** ∫ Q (ζ − e)ⁿ dζ from the mould face up to z. */
-    private static double moment(List<Double> q, double[] heights, double z, double e, int n) {
-        return CompensatedSum.of(q.size(), i -> {
-            double from = Math.min(heights[i], z) - e;
-            double to = Math.min(heights[i + 1], z) - e;
-            return q.get(i) * (Math.pow(to, n + 1) - Math.pow(from, n + 1)) / (n + 1);
-        });
+        static Profile alongX(Laminate laminate) {
+            return of(laminate, ReducedStiffness::Q11);
+        }
+
+        static Profile alongY(Laminate laminate) {
+            return of(laminate, ReducedStiffness::Q22);
+        }
+
+        private static Profile of(Laminate laminate, ToDoubleFunction<ReducedStiffness> entry) {
+            double[] q = laminate.plies().stream()
+                    .map(Ply::stiffness)
+                    .mapToDouble(entry)
+                    .toArray();
+            return new Profile(laminate.interfaces(), q);
+        }
+
+        /** At any height of the laminate (m). */
+        double at(double z) {
+            double top = heights[heights.length - 1];
+            if (!(z >= heights[0] && z <= top)) {
+                throw new IllegalArgumentException("z must lie from " + heights[0] + " to " + top + " m, was " + z);
+            }
+            int ply = 0;
+            while (ply < q.length - 1 && z > heights[ply + 1]) {
+                ply++;
+            }
+            return within(ply, z);
+        }
+
+        /** At a height within a ply given by its number. */
+        double within(int ply, double z) {
+            return -(below[ply] + part(ply, z, neutral, 1)) / bending;
+        }
+
+        /** ∫ Q̄ (ζ − e)ⁿ dζ over the whole thickness. */
+        private double moment(double e, int n) {
+            return CompensatedSum.of(q.length, i -> part(i, heights[i + 1], e, n));
+        }
+
+        /** ∫ Q̄ (ζ − e)ⁿ dζ from the lower side of a ply up to z. */
+        private double part(int ply, double z, double e, int n) {
+            return q[ply] * (Math.pow(z - e, n + 1) - Math.pow(heights[ply] - e, n + 1)) / (n + 1);
+        }
     }
 }
