@@ -137,6 +137,18 @@ public final class Angle {
                 2 * sinCos * (e.y() - e.x()) + cos2 * e.xy());
     }
 
+    /**
+     * A shear stress across the thickness seen in ply axes: τ13 = τxz cosθ + τyz sinθ, τ23 = τyz cosθ − τxz sinθ.
+     *
+     * @param shear τxz, τyz (Pa)
+     * @return τ13, τ23 (Pa)
+     */
+    public ShearStress shearToPly(ShearStress shear) {
+        double cos = cosDegrees(degrees);
+        double sin = sinDegrees(degrees);
+        return new ShearStress(cos * shear.xz() + sin * shear.yz(), cos * shear.yz() - sin * shear.xz());
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Angle angle && degrees == angle.degrees;

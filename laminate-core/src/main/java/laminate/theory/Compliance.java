@@ -67,9 +67,11 @@ public record Compliance(Matrix3 a, Matrix3 b, Matrix3 d) {
         return diagonal;
     }
 
-    private static DMatrixRMaj inverse(DMatrixRMaj stiffness) {
-        LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(6);
-        DMatrixRMaj inverse = new DMatrixRMaj(6, 6);
+    /** Inverse of a stiffness with ones on its diagonal. */
+    static DMatrixRMaj inverse(DMatrixRMaj stiffness) {
+        int size = stiffness.getNumRows();
+        LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(size);
+        DMatrixRMaj inverse = new DMatrixRMaj(size, size);
         double condition = Double.POSITIVE_INFINITY;
         if (solver.setA(stiffness.copy())) {
             solver.invert(inverse);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 
 /**
  * Plies bonded to one plate, by classical laminate theory (Jones 1999, ch. 4; Kaw 2006, ch. 4).
@@ -122,6 +123,18 @@ public final class Laminate {
     }
 
     /**
+     * Strain, curvature and ply stresses under any load: forces, held strains, temperature, moisture, shear.
+     *
+     * @param load the load
+     * @return the response
+     * @throws IllegalArgumentException if the stiffness is singular to working precision, or the load has a change of
+     *     temperature or moisture and the expansion of a ply is not known
+     */
+    public LaminateResponse responseTo(LaminateLoad load) {
+        return LaminateResponse.of(this, load);
+    }
+
+    /**
      * Forces and moments that hold the laminate flat and unstrained per kelvin of warming, with the sign of
      * NT = ∫ Q̄ α dz, MT = ∫ Q̄ α z dz (added to N and M in the law of the package).
      *
@@ -159,16 +172,26 @@ public final class Laminate {
     }
 
     private Optional<Resultants> freeResultants(Function<Ply, Optional<Vector3>> expansion) {
-        List<Vector3> held = new ArrayList<>();
+        List<Vector3> strain = new ArrayList<>();
         for (int i = 0; i < plies.size(); i++) {
             Optional<Vector3> free = expansion.apply(plies.get(i));
             if (free.isEmpty()) {
                 return Optional.empty();
             }
-            held.add(stiffness.get(i).times(free.get()));
+            strain.add(free.get());
         }
-        return Optional.of(new Resultants(
-                heights.integral(held::get, heights::zeroth), heights.integral(held::get, heights::first)));
+        return Optional.of(held(strain));
+    }
+
+    /** N = ∫ Q̄ ε dz and M = ∫ Q̄ ε z dz of a strain that is constant in each ply. */
+    Resultants held(List<Vector3> strain) {
+        IntFunction<Vector3> stress = i -> stiffness.get(i).times(strain.get(i));
+        return new Resultants(heights.integral(stress, heights::zeroth), heights.integral(stress, heights::first));
+    }
+
+    /** Q̄ of ply i. */
+    ReducedStiffness stiffness(int i) {
+        return stiffness.get(i);
     }
 
     /**

@@ -42,37 +42,38 @@ public record TransverseShearStiffness(double xx, double xy, double yy) {
      * The stiffness that stores the energy of the equilibrium shear stress of {@link EquilibriumShear}.
      *
      * <pre>
-     *   ½ Qᵀ S Q = ½ ∫ τᵀ g τ dz,   τxz = Qx px(z),  τyz = Qy py(z),   stiffness = S⁻¹
+     *   ½ Qᵀ S Q = ½ ∫ τᵀ g τ dz,   τ = F(z) Q,   stiffness = S⁻¹
      * </pre>
      *
      * <p>with g the shear compliance of the ply at z, turned by its angle (1/G13 along its fibre, 1/G23 across). For
      * each direction it is the shear stiffness of cylindrical bending (J. M. Whitney, J. Appl. Mech. 40 (1973) 302,
-     * from memory); 5/6 G h for a homogeneous plate. Integrated exactly. For a laminate that is turned by other than
-     * quarter turns it follows the turning only as far as the shear coupling Q̄16 can be left out.
+     * from memory); 5/6 G h for a homogeneous plate. Integrated exactly.
      *
      * @param laminate the laminate
      * @return the stiffness
      */
     public static TransverseShearStiffness of(Laminate laminate) {
-        EquilibriumShear.Profile px = EquilibriumShear.Profile.alongX(laminate);
-        EquilibriumShear.Profile py = EquilibriumShear.Profile.alongY(laminate);
+        EquilibriumShear shear = EquilibriumShear.of(laminate);
         double[] z = laminate.interfaces();
-        List<Ply> plies = laminate.plies();
         double[] s = new double[3];
-        for (int i = 0; i < plies.size(); i++) {
-            double[] g = compliance(plies.get(i));
+        for (int i = 0; i < laminate.plies().size(); i++) {
+            double[] g = compliance(laminate.plies().get(i));
             double half = (z[i + 1] - z[i]) / 2;
             for (int k = 0; k < POINTS.length; k++) {
-                double x = px.within(i, z[i] + half * (1 + POINTS[k]));
-                double y = py.within(i, z[i] + half * (1 + POINTS[k]));
+                Matrix2 f = shear.within(i, z[i] + half * (1 + POINTS[k]));
                 double weight = WEIGHTS[k] * half;
-                s[0] += weight * g[0] * x * x;
-                s[1] += weight * g[1] * x * y;
-                s[2] += weight * g[2] * y * y;
+                s[0] += weight * energy(g, f.m11(), f.m21(), f.m11(), f.m21());
+                s[1] += weight * energy(g, f.m11(), f.m21(), f.m12(), f.m22());
+                s[2] += weight * energy(g, f.m12(), f.m22(), f.m12(), f.m22());
             }
         }
         double determinant = s[0] * s[2] - s[1] * s[1];
         return new TransverseShearStiffness(s[2] / determinant, -s[1] / determinant + 0.0, s[0] / determinant);
+    }
+
+    /** First stress (xz, yz) times compliance times second stress. */
+    private static double energy(double[] g, double xz, double yz, double otherXz, double otherYz) {
+        return g[0] * xz * otherXz + g[1] * (xz * otherYz + yz * otherXz) + g[2] * yz * otherYz;
     }
 
     /**
@@ -87,15 +88,20 @@ public record TransverseShearStiffness(double xx, double xy, double yy) {
     public static TransverseShearStiffness summed(Laminate laminate, double factor) {
         Require.positive("shear factor", factor);
         return new TransverseShearStiffness(
-                factor * sum(laminate, p -> p.lamina().G13() * c2(p) + p.lamina().G23() * s2(p)),
+                factor
+                        * sum(
+                                laminate,
+                                p -> p.lamina().G13() * c2(p) + p.lamina().G23() * s2(p)),
                 factor * sum(laminate, p -> (p.lamina().G13() - p.lamina().G23()) * sc(p)),
-                factor * sum(laminate, p -> p.lamina().G13() * s2(p) + p.lamina().G23() * c2(p)));
+                factor
+                        * sum(
+                                laminate,
+                                p -> p.lamina().G13() * s2(p) + p.lamina().G23() * c2(p)));
     }
 
     private static double sum(Laminate laminate, ToDoubleFunction<Ply> modulus) {
         List<Ply> plies = laminate.plies();
-        return CompensatedSum.of(
-                plies.size(), i -> plies.get(i).thickness() * modulus.applyAsDouble(plies.get(i)));
+        return CompensatedSum.of(plies.size(), i -> plies.get(i).thickness() * modulus.applyAsDouble(plies.get(i)));
     }
 
     /** Shear compliance in laminate axes: xz-xz, xz-yz, yz-yz (1/Pa). */
