@@ -139,6 +139,17 @@ class LaminateResponseTest {
         assertThat(Angle.ofDegrees(-90).shearToPly(turned).xz()).isIn(4.0, -4.0);
     }
 
+    /** One material turned by 30°: 5/6 h of the turned moduli, G13 cos² + G23 sin² and so on. */
+    @Test
+    void shearStiffnessStoresTheEnergyOfTheShearStress() {
+        Lamina lamina = Lamina.of(40e9, 8e9, 3e9, 0.3).withTransverseShear(4e9, 2e9);
+        Laminate laminate = Laminate.of(List.of(new Ply(lamina, 0.001, 30), new Ply(lamina, 0.002, 30)));
+        TransverseShearStiffness stiffness = TransverseShearStiffness.of(laminate);
+        assertThat(stiffness.xx()).isCloseTo(2.5e-3 * 3.5e9, within(1.0));
+        assertThat(stiffness.yy()).isCloseTo(2.5e-3 * 2.5e9, within(1.0));
+        assertThat(stiffness.xy()).isCloseTo(2.5e-3 * 2e9 * Math.sqrt(3) / 4, within(1.0));
+    }
+
     @Test
     void heldEverywhereALaminateAnswersAsItsStiffness() {
         Laminate laminate = RandomLaminates.take(1).findFirst().orElseThrow();
