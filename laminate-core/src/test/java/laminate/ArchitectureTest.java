@@ -41,6 +41,7 @@ class ArchitectureTest {
             "laminate.process",
             "laminate.part",
             "laminate.estimate",
+            "laminate.check",
             "laminate.file");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
