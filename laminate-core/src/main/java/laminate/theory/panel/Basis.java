@@ -1,0 +1,200 @@
+package laminate.theory.panel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/**
+ * The products of {@link Shapes} along x and y that the fields of a panel are built of, chosen so that each one fits
+ * the supports. Their factors are the unknowns.
+ *
+ * <p>Where opposite edges are alike, each unknown has a character: whether the state it stands for is left as it is
+ * (0) or reversed (1) when the panel is mirrored along x, and along y. Unknowns of different character do not couple
+ * unless the laminate couples them, which splits the problem into as many as four small ones.
+ */
+final class Basis {
+    private final Panel panel;
+    private final Kinematics kinematics;
+    private final Shapes alongX;
+    private final Shapes alongY;
+    private final boolean mirrorsAlongX;
+    private final boolean mirrorsAlongY;
+    private final List<Unknown> unknowns = new ArrayList<>();
+
+    /** One unknown: the factor of a field's product of functions; character 0 to 3, along x + 2 along y. */
+    record Unknown(Field field, int x, int y, int character) {}
+
+    private Basis(Panel panel, Kinematics kinematics, Orders orders) {
+        this.panel = panel;
+        this.kinematics = kinematics;
+        alongX = new Shapes(panel.length(), orders.x());
+        alongY = new Shapes(panel.width(), orders.y());
+        mirrorsAlongX = panel.edges().xStart() == panel.edges().xEnd();
+        mirrorsAlongY = panel.edges().yStart() == panel.edges().yEnd();
+    }
+
+    /**
+     * The functions for a panel.
+     *
+     * @param membrane whether displacements in the plane take part
+     */
+    static Basis of(Panel panel, Kinematics kinematics, Orders orders, boolean membrane) {
+        Basis basis = new Basis(panel, kinematics, orders);
+        for (Field field : kinematics.fields()) {
+            if (membrane || !field.isInPlane()) {
+                basis.add(field);
+            }
+        }
+        basis.removeRigidMotion();
+        return basis;
+    }
+
+    private void add(Field field) {
+        Edges e = panel.edges();
+        int[] xs = functions(field, alongX, e.xStart(), e.xEnd(), true);
+        int[] ys = functions(field, alongY, e.yStart(), e.yEnd(), false);
+        for (int x : xs) {
+            for (int y : ys) {
+                unknowns.add(new Unknown(field, x, y, character(field, x, y)));
+            }
+        }
+    }
+
+    private int character(Field field, int x, int y) {
+        int byX = mirrorsAlongX ? (alongX.parity(x) + field.flipsAlongX()) % 2 : 0;
+        int byY = mirrorsAlongY ? (alongY.parity(y) + field.flipsAlongY()) % 2 : 0;
+        return byX + 2 * byY;
+    }
+
+    private int[] functions(Field field, Shapes shapes, Edge start, Edge end, boolean acrossX) {
+        if (kinematics == Kinematics.THIN && field == Field.W) {
+            return smooth(shapes, start, end);
+        }
+        boolean heldStart = field.heldBy(start, acrossX, panel.inPlane());
+        boolean heldEnd = field.heldBy(end, acrossX, panel.inPlane());
+        IntStream ends = heldStart
+                ? (heldEnd ? IntStream.empty() : IntStream.of(Shapes.AT_END))
+                : heldEnd ? IntStream.of(Shapes.AT_START) : IntStream.of(Shapes.ONE, Shapes.LINEAR);
+        return IntStream.concat(ends, IntStream.rangeClosed(2, shapes.order()).map(shapes::bubble))
+                .toArray();
+    }
+
+    private static int[] smooth(Shapes shapes, Edge start, Edge end) {
+        IntStream.Builder ends = IntStream.builder();
+        boolean alike = start == end;
+        if (!start.holdsDeflection()) {
+            ends.add(shapes.smooth(alike ? Shapes.SMOOTH_ONE : Shapes.SMOOTH_VALUE_START));
+        }
+        if (!end.holdsDeflection()) {
+            ends.add(shapes.smooth(alike ? Shapes.SMOOTH_VALUE_ODD : Shapes.SMOOTH_VALUE_END));
+        }
+        if (!start.holdsTurning()) {
+            ends.add(shapes.smooth(alike ? Shapes.SMOOTH_SLOPE_EVEN : Shapes.SMOOTH_SLOPE_START));
+        }
+        if (!end.holdsTurning()) {
+            ends.add(shapes.smooth(alike ? Shapes.SMOOTH_SLOPE_ODD : Shapes.SMOOTH_SLOPE_END));
+        }
+        IntStream bubbles = IntStream.rangeClosed(4, shapes.order()).map(shapes::smoothBubble);
+        return IntStream.concat(ends.build(), bubbles).toArray();
+    }
+
+    /**
+     * A panel that is free in its plane can still drift and turn there without strain. Each such motion is stopped by
+     * leaving out one unknown that it needs, which changes no strain.
+     */
+    private void removeRigidMotion() {
+        boolean turns = has(Field.U, Shapes.ONE, Shapes.ONE, false, true) && has(Field.V, Shapes.ONE, Shapes.ONE, true, false);
+        if (turns) {
+            unknowns.remove(find(Field.U, Shapes.ONE, linear(Field.U)));
+        }
+        unknowns.removeIf(u -> u.field().isInPlane() && u.x() == Shapes.ONE && u.y() == Shapes.ONE);
+    }
+
+    private boolean has(Field field, int x, int y, boolean linearX, boolean linearY) {
+        return unknowns.stream()
+                .anyMatch(u -> u.field() == field
+                        && (linearX ? isLinear(u.x()) : u.x() == x)
+                        && (linearY ? isLinear(u.y()) : u.y() == y));
+    }
+
+    private static boolean isLinear(int function) {
+        return function == Shapes.LINEAR || function == Shapes.AT_START || function == Shapes.AT_END;
+    }
+
+    private int linear(Field field) {
+        return unknowns.stream()
+                .filter(u -> u.field() == field && u.x() == Shapes.ONE && isLinear(u.y()))
+                .findFirst()
+                .orElseThrow()
+                .y();
+    }
+
+    private Unknown find(Field field, int x, int y) {
+        return unknowns.stream()
+                .filter(u -> u.field() == field && u.x() == x && u.y() == y)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    Panel panel() {
+        return panel;
+    }
+
+    Kinematics kinematics() {
+        return kinematics;
+    }
+
+    Shapes alongX() {
+        return alongX;
+    }
+
+    Shapes alongY() {
+        return alongY;
+    }
+
+    int size() {
+        return unknowns.size();
+    }
+
+    Unknown unknown(int i) {
+        return unknowns.get(i);
+    }
+
+    /** Whether half a turn about the middle leaves the supports as they are. */
+    boolean isTurnable() {
+        return mirrorsAlongX && mirrorsAlongY;
+    }
+
+    /** False for two unknowns of which every product of derivatives has an integral of zero. */
+    boolean mayCouple(Unknown left, Unknown right) {
+        return Math.abs(alongX.power(left.x()) - alongX.power(right.x())) <= Shapes.REACH
+                && Math.abs(alongY.power(left.y()) - alongY.power(right.y())) <= Shapes.REACH;
+    }
+
+    /**
+     * The unknowns in groups that do not couple in a linear problem. Within a group they are in the order of powers, so
+     * that those that couple stand near each other.
+     *
+     * @param shearCoupled whether the laminate or the load couples states that differ in both characters
+     */
+    List<int[]> groups(boolean shearCoupled) {
+        Map<Integer, List<Integer>> groups = new TreeMap<>();
+        for (int i = 0; i < size(); i++) {
+            int character = unknowns.get(i).character();
+            int group = shearCoupled ? Math.min(character, 3 - character) : character;
+            groups.computeIfAbsent(group, any -> new ArrayList<>()).add(i);
+        }
+        return groups.values().stream()
+                .map(g -> g.stream().sorted(byPower()).mapToInt(Integer::intValue).toArray())
+                .toList();
+    }
+
+    private Comparator<Integer> byPower() {
+        Comparator<Integer> byX = Comparator.comparingInt(i -> alongX.power(unknowns.get(i).x()));
+        Comparator<Integer> byY = Comparator.comparingInt(i -> alongY.power(unknowns.get(i).y()));
+        return alongX.order() >= alongY.order() ? byX.thenComparing(byY) : byY.thenComparing(byX);
+    }
+}

@@ -1,0 +1,25 @@
+package laminate.theory.panel;
+
+import java.util.Arrays;
+import java.util.List;
+
+/** The state of least potential energy under loads, for small deflection. */
+final class Ritz {
+    private Ritz() {}
+
+    static PanelState solve(Basis basis, Section section, List<PanelLoad> loads) {
+        double[] load = LoadVector.of(basis, loads);
+        double[] factors = new double[basis.size()];
+        Form energy = Form.strainEnergy(basis.kinematics(), section);
+        for (int[] group : basis.groups(section.isShearCoupled())) {
+            double[] part = Arrays.stream(group).mapToDouble(i -> load[i]).toArray();
+            if (Arrays.stream(part).anyMatch(x -> x != 0)) {
+                double[] solution = energy.envelope(basis, group).solve(part);
+                for (int i = 0; i < group.length; i++) {
+                    factors[group[i]] = solution[i];
+                }
+            }
+        }
+        return new PanelState(basis, factors, false);
+    }
+}

@@ -1,0 +1,238 @@
+package laminate.theory.panel;
+
+import java.util.stream.IntStream;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+
+/**
+ * The part of the strain energy of a panel that its slopes add, by integration over points. With η = (½ w,x², ½ w,y²,
+ * w,x w,y), e and κ the linear strain of the mid-plane and the curvature,
+ *
+ * <pre>
+ *   energy = ∫∫ ηᵀ (A e + B κ) + ½ ηᵀ A η dx dy
+ * </pre>
+ *
+ * <p>Matrices have a row per point (three for x, y, xy) and a column per unknown; those of the slope have columns for
+ * the deflection only.
+ */
+final class Stretching {
+    private final int[] deflection;
+    private final int points;
+    private final double[] weights;
+    private final double[][] membrane = new double[3][3];
+    /** Weight × (A e + B κ) by the unknowns. */
+    private final DMatrixRMaj linearForce;
+
+    private final DMatrixRMaj slopeX;
+    private final DMatrixRMaj slopeY;
+
+    /** Of the state last given: η, weight × N, and η by the unknowns of deflection. */
+    private double[] eta;
+
+    private double[] force;
+    private DMatrixRMaj etaByDeflection;
+
+    Stretching(Basis basis, Section section, int[] active, boolean[] characters) {
+        deflection = IntStream.range(0, active.length)
+                .filter(i -> basis.unknown(active[i]).field() == Field.W)
+                .toArray();
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                membrane[i][j] = section.get(i, j);
+            }
+        }
+        Rule alongX = new Rule(basis.alongX(), isMirrored(characters, 1) || isTurned(basis, characters));
+        Rule alongY = new Rule(basis.alongY(), isMirrored(characters, 2));
+        points = alongX.size() * alongY.size();
+        weights = new double[points];
+        linearForce = new DMatrixRMaj(3 * points, active.length);
+        slopeX = new DMatrixRMaj(points, deflection.length);
+        slopeY = new DMatrixRMaj(points, deflection.length);
+        for (int k = 0; k < points; k++) {
+            int kx = k / alongY.size();
+            int ky = k % alongY.size();
+            weights[k] = alongX.weight[kx] * alongY.weight[ky];
+            fill(basis, section, active, k, alongX.values[kx], alongY.values[ky]);
+        }
+    }
+
+    /** No state is called up that changes sign when mirrored, so one half stands for both. */
+    private static boolean isMirrored(boolean[] characters, int bit) {
+        return IntStream.range(0, 4).noneMatch(c -> characters[c] && (c & bit) != 0);
+    }
+
+    /** Half a turn leaves every state as it is. */
+    private static boolean isTurned(Basis basis, boolean[] characters) {
+        return basis.isTurnable() && !characters[1] && !characters[2];
+    }
+
+    /** Points, weights and function values along one side; half of the side where the other half mirrors it. */
+    private static final class Rule {
+        private final double[] weight;
+        private final double[][][] values;
+
+        Rule(Shapes shapes, boolean half) {
+            int count = half ? (3 * shapes.order() + 7) / 4 : (3 * shapes.order() + 3) / 2;
+            Gauss gauss = Gauss.on(0, shapes.length() / (half ? 2 : 1), count);
+            weight = new double[count];
+            values = new double[count][][];
+            for (int k = 0; k < count; k++) {
+                weight[k] = gauss.weight(k) * (half ? 2 : 1);
+                values[k] = shapes.at(gauss.point(k));
+            }
+        }
+
+        int size() {
+            return weight.length;
+        }
+    }
+
+    private void fill(Basis basis, Section section, int[] active, int k, double[][] x, double[][] y) {
+        for (int i = 0; i < active.length; i++) {
+            Basis.Unknown u = basis.unknown(active[i]);
+            for (Kinematics.Term t : basis.kinematics().terms()) {
+                if (t.field() == u.field() && t.row() < 6) {
+                    double strain = weights[k] * t.factor() * x[t.dx()][u.x()] * y[t.dy()][u.y()];
+                    for (int r = 0; r < 3; r++) {
+                        linearForce.add(3 * k + r, i, section.get(r, t.row()) * strain);
+                    }
+                }
+            }
+        }
+        for (int i = 0; i < deflection.length; i++) {
+            Basis.Unknown u = basis.unknown(active[deflection[i]]);
+            slopeX.set(k, i, x[1][u.x()] * y[0][u.y()]);
+            slopeY.set(k, i, x[0][u.x()] * y[1][u.y()]);
+        }
+    }
+
+    /** Takes a state. */
+    void at(DMatrixRMaj a) {
+        double[] wx = slopes(slopeX, a);
+        double[] wy = slopes(slopeY, a);
+        eta = eta(wx, wy);
+        force = forces(a, eta);
+        etaByDeflection = new DMatrixRMaj(3 * points, deflection.length);
+        for (int k = 0; k < points; k++) {
+            for (int i = 0; i < deflection.length; i++) {
+                double byX = slopeX.unsafe_get(k, i);
+                double byY = slopeY.unsafe_get(k, i);
+                etaByDeflection.unsafe_set(3 * k, i, wx[k] * byX);
+                etaByDeflection.unsafe_set(3 * k + 1, i, wy[k] * byY);
+                etaByDeflection.unsafe_set(3 * k + 2, i, wx[k] * byY + wy[k] * byX);
+            }
+        }
+    }
+
+    private double[] slopes(DMatrixRMaj slope, DMatrixRMaj a) {
+        DMatrixRMaj w = new DMatrixRMaj(deflection.length, 1);
+        for (int i = 0; i < deflection.length; i++) {
+            w.set(i, a.get(deflection[i]));
+        }
+        DMatrixRMaj values = new DMatrixRMaj(points, 1);
+        CommonOps_DDRM.mult(slope, w, values);
+        return values.data;
+    }
+
+    private static double[] eta(double[] wx, double[] wy) {
+        double[] eta = new double[3 * wx.length];
+        for (int k = 0; k < wx.length; k++) {
+            eta[3 * k] = wx[k] * wx[k] / 2;
+            eta[3 * k + 1] = wy[k] * wy[k] / 2;
+            eta[3 * k + 2] = wx[k] * wy[k];
+        }
+        return eta;
+    }
+
+    /** Weight × N = weight × (A (e + η) + B κ). */
+    private double[] forces(DMatrixRMaj a, double[] eta) {
+        DMatrixRMaj forces = new DMatrixRMaj(3 * points, 1);
+        CommonOps_DDRM.mult(linearForce, a, forces);
+        for (int k = 0; k < points; k++) {
+            for (int r = 0; r < 3; r++) {
+                forces.add(3 * k + r, 0, weights[k] * membraneForce(eta, k, r));
+            }
+        }
+        return forces.data;
+    }
+
+    private double membraneForce(double[] strain, int k, int r) {
+        return membrane[r][0] * strain[3 * k]
+                + membrane[r][1] * strain[3 * k + 1]
+                + membrane[r][2] * strain[3 * k + 2];
+    }
+
+    /** The energy of another state. */
+    double energy(DMatrixRMaj a) {
+        double[] other = eta(slopes(slopeX, a), slopes(slopeY, a));
+        double[] n = forces(a, other);
+        double energy = 0;
+        for (int k = 0; k < points; k++) {
+            for (int r = 0; r < 3; r++) {
+                energy += other[3 * k + r] * (n[3 * k + r] - weights[k] * membraneForce(other, k, r) / 2);
+            }
+        }
+        return energy;
+    }
+
+    /** Takes the derivative of the energy of the state from a residual: ∫ (∂η)ᵀ N + (A ∂e + B ∂κ)ᵀ η. */
+    void subtractForce(DMatrixRMaj residual) {
+        DMatrixRMaj byAll = new DMatrixRMaj(residual.getNumRows(), 1);
+        CommonOps_DDRM.multTransA(linearForce, DMatrixRMaj.wrap(eta.length, 1, eta), byAll);
+        CommonOps_DDRM.subtractEquals(residual, byAll);
+        DMatrixRMaj byDeflection = new DMatrixRMaj(deflection.length, 1);
+        CommonOps_DDRM.multTransA(etaByDeflection, DMatrixRMaj.wrap(force.length, 1, force), byDeflection);
+        for (int i = 0; i < deflection.length; i++) {
+            residual.add(deflection[i], 0, -byDeflection.get(i));
+        }
+    }
+
+    /** Adds the second derivative of the energy of the state to a matrix. */
+    void addStiffness(DMatrixRMaj matrix) {
+        DMatrixRMaj mixed = new DMatrixRMaj(deflection.length, matrix.getNumCols());
+        CommonOps_DDRM.multTransA(etaByDeflection, linearForce, mixed);
+        DMatrixRMaj pure = new DMatrixRMaj(deflection.length, deflection.length);
+        CommonOps_DDRM.multTransA(etaByDeflection, membraneForces(), pure);
+        CommonOps_DDRM.multAddTransA(slopeX, forceTimesSlopes(0, 2), pure);
+        CommonOps_DDRM.multAddTransA(slopeY, forceTimesSlopes(2, 1), pure);
+        for (int i = 0; i < deflection.length; i++) {
+            for (int j = 0; j < matrix.getNumCols(); j++) {
+                matrix.add(deflection[i], j, mixed.unsafe_get(i, j));
+                matrix.add(j, deflection[i], mixed.unsafe_get(i, j));
+            }
+            for (int j = 0; j < deflection.length; j++) {
+                matrix.add(deflection[i], deflection[j], pure.unsafe_get(i, j));
+            }
+        }
+    }
+
+    /** Weight × A ∂η. */
+    private DMatrixRMaj membraneForces() {
+        DMatrixRMaj forces = new DMatrixRMaj(3 * points, deflection.length);
+        for (int k = 0; k < points; k++) {
+            for (int r = 0; r < 3; r++) {
+                for (int i = 0; i < deflection.length; i++) {
+                    double sum = membrane[r][0] * etaByDeflection.unsafe_get(3 * k, i)
+                            + membrane[r][1] * etaByDeflection.unsafe_get(3 * k + 1, i)
+                            + membrane[r][2] * etaByDeflection.unsafe_get(3 * k + 2, i);
+                    forces.unsafe_set(3 * k + r, i, weights[k] * sum);
+                }
+            }
+        }
+        return forces;
+    }
+
+    /** Weight × (N of row × slope along x + N of row × slope along y). */
+    private DMatrixRMaj forceTimesSlopes(int rowX, int rowY) {
+        DMatrixRMaj product = new DMatrixRMaj(points, deflection.length);
+        for (int k = 0; k < points; k++) {
+            for (int i = 0; i < deflection.length; i++) {
+                product.unsafe_set(
+                        k,
+                        i,
+                        force[3 * k + rowX] * slopeX.unsafe_get(k, i) + force[3 * k + rowY] * slopeY.unsafe_get(k, i));
+            }
+        }
+        return product;
+    }
+}

@@ -1,0 +1,133 @@
+package laminate.theory.panel;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.linsol.LinearSolverDense;
+
+/**
+ * The state of least potential energy with the stretching by slopes, εx = u,x + ½ w,x² and so on, found by Newton's
+ * method on the factors of the basis.
+ *
+ * <p>The Hessian is lifted by the linear stiffness while it is not positive definite, and a step is halved until the
+ * energy falls, so that a minimum is reached from any start.
+ */
+final class VonKarman {
+    private static final int MOST_STEPS = 60;
+    private static final double TOLERANCE = 1e-11;
+
+    private final Basis basis;
+    private final int[] active;
+    private final DMatrixRMaj linear;
+    private final DMatrixRMaj load;
+    private final Stretching stretching;
+    private boolean stable;
+
+    VonKarman(Basis basis, Section section, List<PanelLoad> loads) {
+        this.basis = basis;
+        double[] vector = LoadVector.of(basis, loads);
+        boolean[] characters = characters(basis, vector, section.isShearCoupled());
+        active = IntStream.range(0, basis.size())
+                .filter(i -> characters[basis.unknown(i).character()])
+                .toArray();
+        linear = Form.strainEnergy(basis.kinematics(), section).matrix(basis, active);
+        load = new DMatrixRMaj(IntStream.of(active).mapToDouble(i -> vector[i]).toArray());
+        stretching = new Stretching(basis, section, active, characters);
+    }
+
+    /** Which characters a load can call up: those it has, and what products of them have (sums of characters). */
+    private static boolean[] characters(Basis basis, double[] load, boolean shearCoupled) {
+        boolean[] reached = new boolean[4];
+        reached[0] = true;
+        for (int i = 0; i < load.length; i++) {
+            if (load[i] != 0) {
+                reached[basis.unknown(i).character()] = true;
+            }
+        }
+        reached[3] |= shearCoupled;
+        int count = (reached[1] ? 1 : 0) + (reached[2] ? 1 : 0) + (reached[3] ? 1 : 0);
+        return count > 1 ? new boolean[] {true, true, true, true} : reached;
+    }
+
+    /** Solves from a start; the start may be of another order. */
+    PanelState solve(PanelState start) {
+        DMatrixRMaj a = prolonged(start);
+        boolean settled = false;
+        for (int step = 0; step < MOST_STEPS && !settled; step++) {
+            stretching.at(a);
+            DMatrixRMaj residual = residual(a);
+            DMatrixRMaj move = move(residual);
+            double decrement = CommonOps_DDRM.dot(residual, move);
+            double work = Math.abs(CommonOps_DDRM.dot(load, a)) + Math.abs(decrement);
+            settled = decrement <= TOLERANCE * work;
+            advance(a, move, decrement);
+        }
+        if (!settled) {
+            throw new IllegalArgumentException("the large deflection of the panel was not found in " + MOST_STEPS + " steps");
+        }
+        double[] factors = new double[basis.size()];
+        for (int i = 0; i < active.length; i++) {
+            factors[active[i]] = a.get(i);
+        }
+        return new PanelState(basis, factors, true);
+    }
+
+    /** Whether the last solution rests in a minimum without being held there. */
+    boolean isStable() {
+        return stable;
+    }
+
+    private DMatrixRMaj prolonged(PanelState start) {
+        Map<Basis.Unknown, Double> known = IntStream.range(0, start.basis().size())
+                .boxed()
+                .collect(Collectors.toMap(i -> start.basis().unknown(i), i -> start.factors()[i]));
+        return new DMatrixRMaj(IntStream.of(active)
+                .mapToDouble(i -> known.getOrDefault(basis.unknown(i), 0.0))
+                .toArray());
+    }
+
+    private DMatrixRMaj residual(DMatrixRMaj a) {
+        DMatrixRMaj residual = load.copy();
+        CommonOps_DDRM.multAdd(-1, linear, a, residual);
+        stretching.subtractForce(residual);
+        return residual;
+    }
+
+    private DMatrixRMaj move(DMatrixRMaj residual) {
+        DMatrixRMaj hessian = linear.copy();
+        stretching.addStiffness(hessian);
+        DMatrixRMaj move = new DMatrixRMaj(active.length, 1);
+        stable = true;
+        for (double lift = 0.1; ; lift *= 10) {
+            LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(active.length);
+            if (solver.setA(hessian.copy())) {
+                solver.solve(residual, move);
+                return move;
+            }
+            stable = false;
+            CommonOps_DDRM.addEquals(hessian, lift, linear);
+        }
+    }
+
+    private void advance(DMatrixRMaj a, DMatrixRMaj move, double decrement) {
+        double before = energy(a);
+        double share = 1;
+        DMatrixRMaj next = a.copy();
+        CommonOps_DDRM.addEquals(next, share, move);
+        while (share > 1e-6 && energy(next) > before - 1e-4 * share * decrement + 1e-12 * Math.abs(before)) {
+            share /= 2;
+            CommonOps_DDRM.add(a, share, move, next);
+        }
+        a.setTo(next);
+    }
+
+    private double energy(DMatrixRMaj a) {
+        DMatrixRMaj force = new DMatrixRMaj(active.length, 1);
+        CommonOps_DDRM.mult(linear, a, force);
+        return CommonOps_DDRM.dot(force, a) / 2 - CommonOps_DDRM.dot(load, a) + stretching.energy(a);
+    }
+}
