@@ -2,6 +2,7 @@ package laminate.theory.panel;
 
 import java.util.Optional;
 import java.util.stream.IntStream;
+import laminate.theory.Vector3;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.decomposition.TriangularSolver_DDRM;
@@ -107,12 +108,12 @@ record BucklingMode(double factor, PanelState state) {
         for (int i = 0; i < unknowns.length; i++) {
             factors[unknowns[i]] = mode[i];
         }
-        PanelState state = new PanelState(basis, factors, false);
+        PanelState state = new PanelState(basis, factors, false, Vector3.ZERO);
         double[] peak = new DeflectionPeak(state).place();
         double largest = state.deflection(peak[0], peak[1]);
         for (int i = 0; i < factors.length; i++) {
             factors[i] /= largest;
         }
-        return new PanelState(basis, factors, false);
+        return new PanelState(basis, factors, false, Vector3.ZERO);
     }
 }

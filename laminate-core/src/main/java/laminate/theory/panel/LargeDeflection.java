@@ -2,6 +2,7 @@ package laminate.theory.panel;
 
 import java.util.List;
 import laminate.theory.TransverseShearStiffness;
+import laminate.theory.Vector3;
 
 /**
  * Bending of a panel with the stretching that its slopes bring about (T. von Kármán, Encyklopädie der mathematischen
@@ -44,7 +45,7 @@ public final class LargeDeflection {
         for (int i = 0; i < factors.length; i++) {
             factors[i] *= share;
         }
-        return new PanelState(state.basis(), factors, true);
+        return new PanelState(state.basis(), factors, true, Vector3.ZERO);
     }
 
     /**

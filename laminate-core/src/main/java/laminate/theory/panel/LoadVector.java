@@ -1,20 +1,21 @@
 package laminate.theory.panel;
 
 import java.util.List;
+import laminate.theory.Vector3;
 
 /** Work of loads on each unknown of a basis. */
 final class LoadVector {
     private LoadVector() {}
 
-    static double[] of(Basis basis, List<PanelLoad> loads) {
+    static double[] of(Basis basis, Section section, List<PanelLoad> loads) {
         double[] vector = new double[basis.size()];
         for (PanelLoad load : loads) {
-            add(vector, basis, load);
+            add(vector, basis, section, load);
         }
         return vector;
     }
 
-    private static void add(double[] vector, Basis basis, PanelLoad load) {
+    private static void add(double[] vector, Basis basis, Section section, PanelLoad load) {
         Ramp x = Ramp.even(0, basis.panel().length());
         Ramp y = Ramp.even(0, basis.panel().width());
         if (load instanceof PanelLoad.Uniform uniform) {
@@ -24,7 +25,7 @@ final class LoadVector {
         } else if (load instanceof PanelLoad.Patch patch) {
             addPatch(vector, basis, patch);
         } else if (load instanceof PanelLoad.EdgeForces forces) {
-            addEdgeForces(vector, basis, forces);
+            addEdgeForces(vector, basis, section, forces);
         }
     }
 
@@ -73,30 +74,39 @@ final class LoadVector {
         }
     }
 
-    private static void addEdgeForces(double[] vector, Basis basis, PanelLoad.EdgeForces n) {
-        double[] alongX = basis.alongX().integrals(Ramp.even(0, basis.panel().length()));
-        double[] alongY = basis.alongY().integrals(Ramp.even(0, basis.panel().width()));
-        double[] acrossX = rise(basis.alongX());
-        double[] acrossY = rise(basis.alongY());
+    /** Work of the moments that would hold the panel flat, −∫∫ M·κ: the panel is without them. */
+    private static void addEdgeForces(double[] vector, Basis basis, Section section, PanelLoad.EdgeForces n) {
+        Vector3 moment = section.momentOf(section.strainOf(n));
+        if (moment.equals(Vector3.ZERO)) {
+            return;
+        }
+        double[][] alongX = totals(basis.alongX());
+        double[][] alongY = totals(basis.alongY());
+        double[] byRow = {0, 0, 0, moment.x(), moment.y(), moment.xy(), 0, 0};
         for (int i = 0; i < vector.length; i++) {
             Basis.Unknown u = basis.unknown(i);
-            double atXEdges = acrossX[u.x()] * alongY[u.y()];
-            double atYEdges = alongX[u.x()] * acrossY[u.y()];
-            if (u.field() == Field.U) {
-                vector[i] += n.Nx() * atXEdges + n.Nxy() * atYEdges;
-            } else if (u.field() == Field.V) {
-                vector[i] += n.Nxy() * atXEdges + n.Ny() * atYEdges;
+            for (Kinematics.Term t : basis.kinematics().terms()) {
+                if (t.field() == u.field()) {
+                    vector[i] -= byRow[t.row()] * t.factor() * alongX[t.dx()][u.x()] * alongY[t.dy()][u.y()];
+                }
             }
         }
     }
 
-    /** Value at the far end less that at the near end. */
-    private static double[] rise(Shapes shapes) {
-        double[] near = shapes.at(0)[0];
-        double[] far = shapes.at(shapes.length())[0];
+    /** Integrals of the functions and of their derivatives over the length. */
+    private static double[][] totals(Shapes shapes) {
+        double[][] near = shapes.at(0);
+        double[][] far = shapes.at(shapes.length());
+        return new double[][] {
+            shapes.integrals(Ramp.even(0, shapes.length())), rise(near[0], far[0]), rise(near[1], far[1])
+        };
+    }
+
+    private static double[] rise(double[] near, double[] far) {
+        double[] rise = new double[far.length];
         for (int f = 0; f < far.length; f++) {
-            far[f] -= near[f];
+            rise[f] = far[f] - near[f];
         }
-        return far;
+        return rise;
     }
 }

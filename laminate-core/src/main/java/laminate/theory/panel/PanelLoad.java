@@ -1,5 +1,6 @@
 package laminate.theory.panel;
 
+import java.util.List;
 import java.util.Objects;
 
 /** A load on a panel; several act together as a list. */
@@ -97,8 +98,8 @@ public sealed interface PanelLoad {
     }
 
     /**
-     * Forces in the plane on all edges, uniform and in balance. Tension positive. On an edge that is held against
-     * them they go into the support.
+     * Forces in the plane, the same all over the panel and in balance; tension positive. The panel is strained evenly
+     * by them first, and its supports hold it in the plane from there on.
      *
      * @param Nx on the edges x = 0 and x = length, along x (N/m)
      * @param Ny on the edges y = 0 and y = width, along y (N/m)
@@ -117,6 +118,17 @@ public sealed interface PanelLoad {
             Require.finite("Nx", Nx);
             Require.finite("Ny", Ny);
             Require.finite("Nxy", Nxy);
+        }
+
+        /** All forces in the plane among some loads together. */
+        static EdgeForces sum(List<PanelLoad> loads) {
+            EdgeForces sum = new EdgeForces(0, 0, 0);
+            for (PanelLoad load : loads) {
+                if (load instanceof EdgeForces n) {
+                    sum = new EdgeForces(sum.Nx + n.Nx, sum.Ny + n.Ny, sum.Nxy + n.Nxy);
+                }
+            }
+            return sum;
         }
     }
 }

@@ -144,7 +144,7 @@ public final class PanelResponse {
      * @return the product (J)
      */
     public double virtualWork(List<PanelLoad> loads) {
-        return dot(LoadVector.of(state.basis(), loads), state.factors());
+        return dot(LoadVector.of(state.basis(), section, loads), state.factors());
     }
 
     PanelState state() {

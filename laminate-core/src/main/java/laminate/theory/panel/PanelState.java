@@ -1,20 +1,25 @@
 package laminate.theory.panel;
 
+import laminate.theory.Vector3;
+
 /** A state of a panel: the factors of a basis, and with them every field and strain at every point. */
 final class PanelState {
     private final Basis basis;
     private final double[] factors;
     private final boolean large;
+    private final Vector3 initial;
 
     /**
      * A state.
      *
      * @param large whether slopes stretch the mid-plane (von Kármán)
+     * @param initial strain of the mid-plane on top of that of the fields, the same everywhere
      */
-    PanelState(Basis basis, double[] factors, boolean large) {
+    PanelState(Basis basis, double[] factors, boolean large, Vector3 initial) {
         this.basis = basis;
         this.factors = factors;
         this.large = large;
+        this.initial = initial;
     }
 
     Basis basis() {
@@ -62,6 +67,9 @@ final class PanelState {
     /** The rows of strain. */
     double[] strain(double[][][] fields) {
         double[] strain = rows(fields, 0, 0);
+        strain[0] += initial.x();
+        strain[1] += initial.y();
+        strain[2] += initial.xy();
         if (large) {
             double[][] w = fields[Field.W.ordinal()];
             strain[0] += w[1][0] * w[1][0] / 2;

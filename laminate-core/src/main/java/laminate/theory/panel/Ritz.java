@@ -2,13 +2,14 @@ package laminate.theory.panel;
 
 import java.util.Arrays;
 import java.util.List;
+import laminate.theory.Vector3;
 
 /** The state of least potential energy under loads, for small deflection. */
 final class Ritz {
     private Ritz() {}
 
     static PanelState solve(Basis basis, Section section, List<PanelLoad> loads) {
-        double[] load = LoadVector.of(basis, loads);
+        double[] load = LoadVector.of(basis, section, loads);
         double[] factors = new double[basis.size()];
         Form energy = Form.strainEnergy(basis.kinematics(), section);
         for (int[] group : basis.groups(section.isShearCoupled())) {
@@ -20,6 +21,11 @@ final class Ritz {
                 }
             }
         }
-        return new PanelState(basis, factors, false);
+        return new PanelState(basis, factors, false, initialStrain(section, loads));
+    }
+
+    /** The strain of the forces in the plane, from which the supports hold. */
+    static Vector3 initialStrain(Section section, List<PanelLoad> loads) {
+        return section.strainOf(PanelLoad.EdgeForces.sum(loads));
     }
 }

@@ -3,13 +3,16 @@ package laminate.theory.panel;
 import laminate.theory.Laminate;
 import laminate.theory.Matrix3;
 import laminate.theory.TransverseShearStiffness;
+import laminate.theory.Vector3;
 
 /** Stiffness of a laminate in the rows of {@link Kinematics}: [N; M; Q] = C [ε; κ; γ]. */
 final class Section {
     private final double[][] stiffness = new double[Kinematics.ROWS][Kinematics.ROWS];
     private final boolean coupled;
+    private final Laminate laminate;
 
     Section(Laminate laminate, TransverseShearStiffness shear) {
+        this.laminate = laminate;
         coupled = laminate.isCoupled();
         put(laminate.membrane(), 0, 0);
         put(laminate.bending(), 3, 3);
@@ -49,6 +52,16 @@ final class Section {
             }
         }
         return !zero;
+    }
+
+    /** The strain of the mid-plane, A⁻¹ N, by which forces in the plane stretch the panel while it is held flat. */
+    Vector3 strainOf(PanelLoad.EdgeForces n) {
+        return laminate.membrane().inverse().times(new Vector3(n.Nx(), n.Ny(), n.Nxy()));
+    }
+
+    /** The moments B ε that hold a strained panel flat; zero where bending and stretching do not couple. */
+    Vector3 momentOf(Vector3 strain) {
+        return coupled ? laminate.coupling().times(strain) : Vector3.ZERO;
     }
 
     /** Resultants from strain: N, M, Q. */

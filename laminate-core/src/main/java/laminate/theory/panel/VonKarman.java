@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import laminate.theory.Vector3;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
@@ -22,19 +23,25 @@ final class VonKarman {
 
     private final Basis basis;
     private final int[] active;
+    private final DMatrixRMaj bending;
     private final DMatrixRMaj linear;
+    private final Vector3 initial;
     private final DMatrixRMaj load;
     private final Stretching stretching;
     private boolean stable;
 
     VonKarman(Basis basis, Section section, List<PanelLoad> loads) {
         this.basis = basis;
-        double[] vector = LoadVector.of(basis, loads);
-        boolean[] characters = characters(basis, vector, section.isShearCoupled());
+        double[] vector = LoadVector.of(basis, section, loads);
+        PanelLoad.EdgeForces forces = PanelLoad.EdgeForces.sum(loads);
+        boolean[] characters = characters(basis, vector, section.isShearCoupled() || forces.Nxy() != 0);
         active = IntStream.range(0, basis.size())
                 .filter(i -> characters[basis.unknown(i).character()])
                 .toArray();
-        linear = Form.strainEnergy(basis.kinematics(), section).matrix(basis, active);
+        bending = Form.strainEnergy(basis.kinematics(), section).matrix(basis, active);
+        linear = bending.copy();
+        CommonOps_DDRM.addEquals(linear, Form.shortening(forces).matrix(basis, active));
+        initial = Ritz.initialStrain(section, loads);
         load = new DMatrixRMaj(IntStream.of(active).mapToDouble(i -> vector[i]).toArray());
         stretching = new Stretching(basis, section, active, characters);
     }
@@ -73,7 +80,7 @@ final class VonKarman {
         for (int i = 0; i < active.length; i++) {
             factors[active[i]] = a.get(i);
         }
-        return new PanelState(basis, factors, true);
+        return new PanelState(basis, factors, true, initial);
     }
 
     /** Whether the last solution rests in a minimum without being held there. */
@@ -109,7 +116,7 @@ final class VonKarman {
                 return move;
             }
             stable = false;
-            CommonOps_DDRM.addEquals(hessian, lift, linear);
+            CommonOps_DDRM.addEquals(hessian, lift, bending);
         }
     }
 
