@@ -57,6 +57,19 @@ public final class Laminate {
     }
 
     /**
+     * The same plate after it is turned, seen in the old axes; turned by −θ it is what a strip cut at θ from x sees.
+     *
+     * @param degrees the turn, from x towards y (°)
+     * @return the laminate with the turn added to the angle of every ply
+     * @throws IllegalArgumentException if the angle is not finite
+     */
+    public Laminate turnedBy(double degrees) {
+        return of(plies.stream()
+                .map(ply -> new Ply(ply.lamina(), ply.thickness(), ply.angleDegrees() + degrees))
+                .toList());
+    }
+
+    /**
      * The thickness h of all plies.
      *
      * @return h (m)

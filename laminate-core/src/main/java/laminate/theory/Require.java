@@ -1,19 +1,53 @@
 package laminate.theory;
 
-/** Checks of arguments; each returns the value or throws an exception that names and shows it. */
-final class Require {
+/**
+ * Checks of arguments for the packages of the theory; each returns the value or throws an exception that names and
+ * shows it. Public for the packages below this one alone.
+ */
+public final class Require {
     private Require() {}
 
-    static double finite(String name, double value) {
+    /**
+     * Any finite number.
+     *
+     * @param name what it is called in the message
+     * @param value the value
+     * @return the value
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public static double finite(String name, double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(name + " must be a finite number, was " + value);
         }
         return value;
     }
 
-    static double positive(String name, double value) {
+    /**
+     * A finite number above zero.
+     *
+     * @param name what it is called in the message
+     * @param value the value
+     * @return the value
+     * @throws IllegalArgumentException if it is zero, negative, NaN or infinite
+     */
+    public static double positive(String name, double value) {
         if (!(value > 0) || Double.isInfinite(value)) {
             throw new IllegalArgumentException(name + " must be positive and finite, was " + value);
+        }
+        return value;
+    }
+
+    /**
+     * A finite number, zero or above.
+     *
+     * @param name what it is called in the message
+     * @param value the value
+     * @return the value
+     * @throws IllegalArgumentException if it is negative, NaN or infinite
+     */
+    public static double notNegative(String name, double value) {
+        if (!(value >= 0) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException(name + " must not be negative or infinite, was " + value);
         }
         return value;
     }
