@@ -7,12 +7,13 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Seeded random laminates; a third are sandwiches whose core is up to ten thousand times softer than the skins. */
-final class RandomLaminates {
+public final class RandomLaminates {
     private static final long SEED = 20260115;
 
     private RandomLaminates() {}
 
-    static Stream<Laminate> take(int count) {
+    /** So many of them, the same each time. */
+    public static Stream<Laminate> take(int count) {
         return IntStream.range(0, count).mapToObj(i -> laminate(new Random(SEED + i), i % 3 == 0));
     }
 
@@ -36,7 +37,8 @@ final class RandomLaminates {
         return plies;
     }
 
-    static Ply ply(Random random) {
+    /** One ply of anything between mat and carbon. */
+    public static Ply ply(Random random) {
         double E1 = 8e9 * Math.pow(20, random.nextDouble());
         double E2 = E1 * (0.06 + 0.94 * random.nextDouble());
         Lamina lamina = Lamina.of(E1, E2, E1 * (0.03 + 0.3 * random.nextDouble()), 0.1 + 0.3 * random.nextDouble())

@@ -1,0 +1,19 @@
+package laminate.theory.beam;
+
+/**
+ * Deflection of a beam at one place, positive towards +z.
+ *
+ * @param x distance from the start of the beam (m)
+ * @param bending part by bending (m)
+ * @param shear part by shear; 0 where the section is taken as rigid in shear (m)
+ */
+public record Deflection(double x, double bending, double shear) {
+    /**
+     * Both parts together.
+     *
+     * @return w (m)
+     */
+    public double total() {
+        return bending + shear;
+    }
+}
