@@ -186,7 +186,7 @@ class EquivalenceTest {
         Equivalence equivalence = new Equivalence(solid(0.006), sandwich(0.001, 0.01));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> equivalence.thicknessOf(Stiffness.TWIST, ply))
-                .withMessageContaining(String.valueOf(ply));
+                .withMessageContaining("from 0 to 2, was " + ply);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new Equivalence(solid(1), solid(1)).thicknessOf(Stiffness.TWIST, 0))
                 .withMessageContaining("several");

@@ -7,7 +7,9 @@ import java.util.stream.IntStream;
 import laminate.theory.CoreStrength;
 import laminate.theory.Deformation;
 import laminate.theory.Laminate;
+import laminate.theory.LaminateResponse;
 import laminate.theory.Ply;
+import laminate.theory.PlyPoint;
 import laminate.theory.Vector3;
 
 /**
@@ -139,18 +141,28 @@ public record Sandwich(Laminate laminate, int start, int coreStart, int coreEnd,
     }
 
     /**
-     * The mean stress of a face from the stresses of its plies, which vary linearly within each.
+     * The mean stress of a face in a response, residual stress included.
      *
      * @param face which
-     * @param middles σx, σy, τxy at the middle of every ply of the whole laminate, mould face first (Pa)
+     * @param response what a load does to the whole laminate
      * @return σx, σy, τxy (Pa)
-     * @throws IllegalArgumentException if there is not one for each ply
+     * @throws IllegalArgumentException if the response is that of a laminate with another number of plies
      */
-    public Vector3 meanStress(Face face, List<Vector3> middles) {
+    public Vector3 meanStress(Face face, LaminateResponse response) {
+        return meanStress(
+                face,
+                response.points().stream()
+                        .filter(point -> point.at() == PlyPoint.At.MIDDLE)
+                        .map(PlyPoint::stress)
+                        .toList());
+    }
+
+    /** Stresses vary linearly within a ply, so that its middle has its mean. */
+    private Vector3 meanStress(Face face, List<Vector3> middles) {
         List<Ply> plies = laminate.plies();
         if (middles.size() != plies.size()) {
             throw new IllegalArgumentException(
-                    "one stress for each of " + plies.size() + " plies is wanted, were " + middles.size());
+                    "the response must be that of " + plies.size() + " plies, was of " + middles.size());
         }
         int from = face == Face.MOULD_FACE ? start : coreEnd;
         int to = face == Face.MOULD_FACE ? coreStart : end;

@@ -207,9 +207,26 @@ class BeamTest {
         assertThat(twice.shear()).isCloseTo(2 * once.shear(), within(1e-12));
     }
 
+    /**
+     * A uniform load held back by two forces that nearly balance it, so that the deflection has a trough on either side
+     * of a hump within the field between them: w' has three roots there.
+     */
+    static Stream<Arguments> troughs() {
+        return IntStream.range(0, 30).mapToObj(i -> {
+            Random random = new Random(9_000 + i);
+            BeamSection section = BeamSection.of(400, Math.pow(10, 5 + 6 * random.nextDouble()));
+            Beam beam = new Beam(section, 1, i % 3 == 0 ? Supports.CLAMPED : Supports.SIMPLY_SUPPORTED);
+            double force = -1000 * (0.45 + 0.05 * random.nextDouble());
+            BeamLoad load = BeamLoad.uniform(1000)
+                    .plus(BeamLoad.at(force, 0.24 + 0.02 * random.nextDouble()))
+                    .plus(BeamLoad.at(force, 0.75));
+            return Arguments.of(beam, load);
+        });
+    }
+
     /** No place on a fine grid has more than the peak found. */
     @ParameterizedTest
-    @MethodSource("beams")
+    @MethodSource({"beams", "troughs"})
     void noPlaceExceedsThePeak(Beam beam, BeamLoad load) {
         BeamResponse r = beam.under(load);
         double w = Math.abs(r.largestDeflection().total()) * (1 + 1e-9);

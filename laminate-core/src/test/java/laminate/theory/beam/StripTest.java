@@ -152,6 +152,28 @@ class StripTest {
         assertThat(held.given()).containsEntry(Term.EPS_Y, 0.0).containsEntry(Term.KAPPA_Y, 0.0);
     }
 
+    /** The laminate under the load it is handed deforms as the strip does, whether free or held across. */
+    @ParameterizedTest
+    @MethodSource("laminates")
+    void theLoadHandedOnDeformsTheLaminateAsTheStrip(Laminate laminate) {
+        for (StripWidth form : StripWidth.values()) {
+            Strip strip = new Strip(laminate, B, form);
+            BeamResponse response = new Beam(strip.section(), 0.5, Supports.CANTILEVER).under(BeamLoad.at(60, 0.5));
+            Deformation expected = strip.deformationUnder(response.momentAt(0.1));
+            Deformation actual =
+                    laminate.responseTo(strip.loadAt(response, 0.1)).deformation();
+            double size = Math.abs(expected.curvature().x());
+            double curved = actual.curvature().minus(expected.curvature()).x();
+            double twisted = actual.curvature().minus(expected.curvature()).xy();
+            double stretched = actual.strain().minus(expected.strain()).x();
+            double sheared = actual.strain().minus(expected.strain()).xy();
+            assertThat(curved).isCloseTo(0, within(1e-6 * size));
+            assertThat(twisted).isCloseTo(0, within(1e-6 * size));
+            assertThat(stretched).isCloseTo(0, within(1e-6 * size * laminate.thickness()));
+            assertThat(sheared).isCloseTo(0, within(1e-6 * size * laminate.thickness()));
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN})
     void theWidthIsPositive(double bad) {

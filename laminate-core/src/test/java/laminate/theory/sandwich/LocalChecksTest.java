@@ -168,6 +168,20 @@ class LocalChecksTest {
         assertThat(both).isGreaterThan(3 * expected);
     }
 
+    /** A twist is bending of opposite sign along the diagonals: the faces press on the core there too. */
+    @Test
+    void twistPressesOnTheCore() {
+        LocalChecks checks = checks(0, 0);
+        for (double Mxy : new double[] {100, -100}) {
+            Deformation twisted =
+                    checks.sandwich().laminate().deformationUnder(new Resultants(Vector3.ZERO, new Vector3(0, 0, Mxy)));
+            double d = checks.sandwich().faceDistance();
+            double expected = 100 / d * Math.abs(twisted.curvature().xy());
+            assertThat(checks.flexuralCrushing(twisted).orElseThrow().demand())
+                    .isCloseTo(expected, within(0.02 * expected));
+        }
+    }
+
     /** The load times the reserve factor reaches the strength, though the demand grows with its square. */
     @Test
     void theReserveOfCrushingMultipliesTheLoad() {

@@ -14,6 +14,7 @@ import laminate.theory.CoreStrength;
 import laminate.theory.Deformation;
 import laminate.theory.Lamina;
 import laminate.theory.Laminate;
+import laminate.theory.LaminateLoad;
 import laminate.theory.Ply;
 import laminate.theory.Resultants;
 import laminate.theory.Vector3;
@@ -102,7 +103,11 @@ class SandwichTest {
         double thin = SandwichFormulas.faceStress(100, 1, 0.001, sandwich.faceDistance());
         assertThat(sandwich.meanStress(Face.INNER_FACE, bent).x()).isCloseTo(thin, within(0.02 * thin));
         assertThat(sandwich.meanStress(Face.MOULD_FACE, bent).x()).isCloseTo(-thin / 2, within(0.02 * thin));
-        refused(() -> sandwich.meanStress(Face.MOULD_FACE, List.of(Vector3.ZERO)), "1");
+        LaminateLoad load = LaminateLoad.of(new Resultants(N, new Vector3(3, 1, -2)));
+        Vector3 again = sandwich.meanStress(Face.MOULD_FACE, laminate.responseTo(load));
+        assertThat(again.times(0.002).minus(mould).x()).isCloseTo(0, within(1e-6));
+        assertThat(again.times(0.002).minus(mould).y()).isCloseTo(0, within(1e-6));
+        refused(() -> sandwich.meanStress(Face.MOULD_FACE, laminate("gcg").responseTo(load)), "was of 3");
     }
 
     @Test
