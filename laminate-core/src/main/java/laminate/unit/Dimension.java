@@ -30,6 +30,8 @@ public enum Dimension {
     FORCE_PER_LENGTH("a force per length", "N/m", "N/mm"),
     /** Moment per width of a laminate (N·m/m); a plain N is not read, as it cannot be told from a force. */
     MOMENT_PER_LENGTH("a moment per length", "N·m/m", "N·m/m"),
+    /** Curvature of a bent or twisted laminate (1/m). */
+    CURVATURE("a curvature", "1/m", "1/m"),
     /** Dynamic viscosity (Pa·s). */
     VISCOSITY("a viscosity", "Pa·s", "mPa·s"),
     /** Coefficient of linear thermal expansion (1/K). */

@@ -3,6 +3,7 @@ package laminate.unit;
 import static laminate.unit.Dimension.ANGLE;
 import static laminate.unit.Dimension.AREA;
 import static laminate.unit.Dimension.AREAL_MASS;
+import static laminate.unit.Dimension.CURVATURE;
 import static laminate.unit.Dimension.DENSITY;
 import static laminate.unit.Dimension.EXPANSION;
 import static laminate.unit.Dimension.FORCE;
@@ -171,6 +172,19 @@ public enum Unit {
 
     /** Newton metre per metre of width. */
     NEWTON_METRE_PER_METRE("N·m/m", MOMENT_PER_LENGTH, ONE, Source.SI),
+    /** Newton millimetre per millimetre of width, the same as a newton metre per metre. */
+    NEWTON_MILLIMETRE_PER_MILLIMETRE("N·mm/mm", MOMENT_PER_LENGTH, ONE, Source.SI),
+    /** Kilonewton metre per metre of width. */
+    KILONEWTON_METRE_PER_METRE("kN·m/m", MOMENT_PER_LENGTH, KILO, Source.SI),
+    /** Pound-force inch per inch of width. */
+    POUND_INCH_PER_INCH("lb·in/in", MOMENT_PER_LENGTH, POUND_FORCE, Source.POUND_FORCE, "lbf·in/in", "in·lb/in"),
+
+    /** One per metre of radius. */
+    PER_METRE("1/m", CURVATURE, ONE, Source.SI),
+    /** One per millimetre of radius. */
+    PER_MILLIMETRE("1/mm", CURVATURE, ONE.per(MILLI), Source.SI),
+    /** One per inch of radius. */
+    PER_INCH("1/in", CURVATURE, ONE.per(INCH), Source.YARD_AND_POUND),
 
     /** Pascal second. */
     PASCAL_SECOND("Pa·s", VISCOSITY, ONE, Source.SI),

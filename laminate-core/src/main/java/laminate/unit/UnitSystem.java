@@ -66,6 +66,8 @@ public enum UnitSystem {
             case EXPANSION -> Unit.MILLIONTH_PER_FAHRENHEIT;
             case FORCE -> Unit.POUNDS_FORCE;
             case FORCE_PER_LENGTH -> Unit.POUND_PER_INCH;
+            case MOMENT_PER_LENGTH -> Unit.POUND_INCH_PER_INCH;
+            case CURVATURE -> Unit.PER_INCH;
             default -> si(dimension);
         };
     }
@@ -84,6 +86,7 @@ public enum UnitSystem {
             case FORCE -> Unit.NEWTON;
             case FORCE_PER_LENGTH -> Unit.NEWTON_PER_MILLIMETRE;
             case MOMENT_PER_LENGTH -> Unit.NEWTON_METRE_PER_METRE;
+            case CURVATURE -> Unit.PER_METRE;
             case VISCOSITY -> Unit.MILLIPASCAL_SECOND;
             case EXPANSION -> Unit.MILLIONTH_PER_KELVIN;
             case FRACTION -> Unit.PERCENT;

@@ -44,7 +44,7 @@ class QuantityRefusalTest {
                 "18 oz | AREAL_MASS | oz is the unit of a mass, not of an areal weight; accepted: g/m², kg/m², oz/yd² or oz/ft²; write oz/yd² for cloth or, for mats, oz/ft²",
                 "5 oz  | VOLUME | oz is the unit of a mass, not of a volume; accepted: ml, l, m³, US fl oz or US gal; write US fl oz",
                 "5 lb  | FORCE | lb is the unit of a mass, not of a force; accepted: N, kN or lbf; write lbf",
-                "5 N   | MOMENT_PER_LENGTH | N is the unit of a force, not of a moment per length; accepted: N·m/m",
+                "5 N   | MOMENT_PER_LENGTH | N is the unit of a force, not of a moment per length; accepted: N·m/m, N·mm/mm, kN·m/m or lb·in/in",
                 "3 mm  | AREA | mm is the unit of a length, not of an area; accepted: cm², m², ft² or yd²",
                 "3 g/m² | MASS | g/m² is the unit of an areal weight, not of a mass; accepted: g, kg, oz or lb",
             })

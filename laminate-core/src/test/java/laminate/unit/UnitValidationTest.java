@@ -34,6 +34,7 @@ class UnitValidationTest {
         "mbar, PRESSURE, 1.0e2",
         "lbf, FORCE, 4.448222",
         "lb/in, FORCE_PER_LENGTH, 1.751268e2",
+        "lb·in/in, MOMENT_PER_LENGTH, 4.448222",
         "day, TIME, 8.64e4",
         "h, TIME, 3.6e3",
     })
@@ -52,6 +53,9 @@ class UnitValidationTest {
         "1 lb/in, FORCE_PER_LENGTH, 175.126835, N/m, 1e-6",
         "1 lb/ft³, DENSITY, 16.018463, kg/m³, 1e-6",
         "1 lbf, FORCE, 4.4482216152605, N, 1e-13",
+        "1 kN·m/m, MOMENT_PER_LENGTH, 1000, N·mm/mm, 0",
+        "0.0254 1/in, CURVATURE, 1, 1/m, 1e-15",
+        "2 1/mm, CURVATURE, 2000, 1/m, 0",
         "1 US gal, VOLUME, 3.785411784, l, 1e-12",
         "1 US fl oz, VOLUME, 29.5735295625, ml, 1e-12",
         "0 °F, TEMPERATURE, 255.372222, K, 1e-6",
