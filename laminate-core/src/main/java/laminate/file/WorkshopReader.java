@@ -18,6 +18,7 @@ import laminate.process.ContentSet;
 import laminate.process.Loss;
 import laminate.process.Process;
 import laminate.process.StiffnessBasis;
+import laminate.process.StrengthBasis;
 import laminate.process.Workshop;
 import laminate.theory.Micromechanics;
 import laminate.unit.Dimension;
@@ -81,7 +82,8 @@ final class WorkshopReader {
                         evaporation.get(),
                         labour.get(),
                         consumables.get(),
-                        stiffness.get()),
+                        stiffness.get(),
+                        StrengthBasis.LIBRARY),
                 set.orElse(ContentSet.TRADE));
     }
 

@@ -27,6 +27,7 @@ import laminate.unit.Dimension;
  * @param labour rate and times
  * @param consumables what is used up
  * @param stiffness how ply stiffness is reckoned
+ * @param strength how ply strength is reckoned
  */
 public record Workshop(
         OptionalDouble temperature,
@@ -37,7 +38,8 @@ public record Workshop(
         Map<Process, Figure> evaporation,
         Labour labour,
         Consumables consumables,
-        StiffnessBasis stiffness) {
+        StiffnessBasis stiffness,
+        StrengthBasis strength) {
 
     /** A workshop that states nothing. */
     public static final Workshop USUAL = new Workshop(
@@ -49,7 +51,8 @@ public record Workshop(
             Map.of(),
             Labour.USUAL,
             Consumables.USUAL,
-            StiffnessBasis.USUAL);
+            StiffnessBasis.USUAL,
+            StrengthBasis.LIBRARY);
 
     /** Half of a laminate void, or half of a resin gone, is a slip in any workshop. */
     private static final double MOST_SHARE = 0.5;
@@ -76,6 +79,7 @@ public record Workshop(
         Objects.requireNonNull(consumables, "consumables");
         Objects.requireNonNull(stiffness, "stiffness");
         temperature.ifPresent(Workshop::checkTemperature);
+        Objects.requireNonNull(strength, "strength");
         contentRules = List.copyOf(contentRules);
         voids = sorted(voids);
         evaporation = sorted(evaporation);
@@ -158,7 +162,16 @@ public record Workshop(
      */
     public Workshop withLabour(Labour own) {
         return new Workshop(
-                temperature, contentRules, voids, losses, gelcoatSprayed, evaporation, own, consumables, stiffness);
+                temperature,
+                contentRules,
+                voids,
+                losses,
+                gelcoatSprayed,
+                evaporation,
+                own,
+                consumables,
+                stiffness,
+                strength);
     }
 
     /**
@@ -169,7 +182,16 @@ public record Workshop(
      */
     public Workshop withLosses(Map<Process, Map<Loss, Figure>> own) {
         return new Workshop(
-                temperature, contentRules, voids, own, gelcoatSprayed, evaporation, labour, consumables, stiffness);
+                temperature,
+                contentRules,
+                voids,
+                own,
+                gelcoatSprayed,
+                evaporation,
+                labour,
+                consumables,
+                stiffness,
+                strength);
     }
 
     /**
@@ -180,7 +202,16 @@ public record Workshop(
      */
     public Workshop withVoids(Map<Process, Figure> own) {
         return new Workshop(
-                temperature, contentRules, own, losses, gelcoatSprayed, evaporation, labour, consumables, stiffness);
+                temperature,
+                contentRules,
+                own,
+                losses,
+                gelcoatSprayed,
+                evaporation,
+                labour,
+                consumables,
+                stiffness,
+                strength);
     }
 
     /**
@@ -191,7 +222,7 @@ public record Workshop(
      */
     public Workshop withContentRules(List<ContentRule> own) {
         return new Workshop(
-                temperature, own, voids, losses, gelcoatSprayed, evaporation, labour, consumables, stiffness);
+                temperature, own, voids, losses, gelcoatSprayed, evaporation, labour, consumables, stiffness, strength);
     }
 
     /**
@@ -202,7 +233,16 @@ public record Workshop(
      */
     public Workshop withConsumables(Consumables own) {
         return new Workshop(
-                temperature, contentRules, voids, losses, gelcoatSprayed, evaporation, labour, own, stiffness);
+                temperature,
+                contentRules,
+                voids,
+                losses,
+                gelcoatSprayed,
+                evaporation,
+                labour,
+                own,
+                stiffness,
+                strength);
     }
 
     /**
@@ -213,7 +253,36 @@ public record Workshop(
      */
     public Workshop withStiffness(StiffnessBasis own) {
         return new Workshop(
-                temperature, contentRules, voids, losses, gelcoatSprayed, evaporation, labour, consumables, own);
+                temperature,
+                contentRules,
+                voids,
+                losses,
+                gelcoatSprayed,
+                evaporation,
+                labour,
+                consumables,
+                own,
+                strength);
+    }
+
+    /**
+     * This workshop with another way to reckon strength.
+     *
+     * @param own the basis
+     * @return the workshop
+     */
+    public Workshop withStrength(StrengthBasis own) {
+        return new Workshop(
+                temperature,
+                contentRules,
+                voids,
+                losses,
+                gelcoatSprayed,
+                evaporation,
+                labour,
+                consumables,
+                stiffness,
+                own);
     }
 
     private static void checkTemperature(double kelvin) {

@@ -202,7 +202,8 @@ class QuantitiesTest {
                 usual.evaporation(),
                 usual.labour(),
                 usual.consumables(),
-                usual.stiffness());
+                usual.stiffness(),
+                usual.strength());
         ResinQuantity gelcoat = estimate(sprayed, coated(List.of(gelcoat(0.0005)), hand(mat(0.3))))
                 .quantities()
                 .resins()

@@ -55,7 +55,8 @@ class EvaporationTest {
                 Map.of(Process.HAND_LAY_UP, Figure.stated(0.04)),
                 usual.labour(),
                 usual.consumables(),
-                usual.stiffness());
+                usual.stiffness(),
+                usual.strength());
         assertThat(own.evaporation(Process.HAND_LAY_UP, POLYESTER)).isEqualTo(0.04);
         assertThat(own.evaporation(Process.HAND_LAY_UP, EPOXY)).isZero();
         assertThat(own.evaporation(Process.VACUUM_BAG, POLYESTER)).isCloseTo(HAND_SHARE, within(1e-15));

@@ -74,6 +74,7 @@ class WorkshopTest {
         Labour labour = Labour.USUAL.at(UnitPrice.parse("28 GBP/h"));
         Consumables consumables = Consumables.shareOfMaterials(0.05);
         Workshop own = TestParts.workshopAt(290)
+                .withStrength(StrengthBasis.ISO_12215_5)
                 .withLabour(labour)
                 .withConsumables(consumables)
                 .withVoids(Map.of(Process.INFUSION, Figure.stated(0.02)))
@@ -90,7 +91,8 @@ class WorkshopTest {
                         Map.of(),
                         labour,
                         consumables,
-                        StiffnessBasis.USUAL));
+                        StiffnessBasis.USUAL,
+                        StrengthBasis.ISO_12215_5));
     }
 
     @ParameterizedTest
@@ -108,7 +110,8 @@ class WorkshopTest {
                         Map.of(Process.INFUSION, Figure.stated(share)),
                         usual.labour(),
                         usual.consumables(),
-                        usual.stiffness()))
+                        usual.stiffness(),
+                        usual.strength()))
                 .hasMessageContaining("an evaporation must be from 0");
     }
 

@@ -114,7 +114,8 @@ public final class TestParts {
                 usual.evaporation(),
                 usual.labour(),
                 usual.consumables(),
-                usual.stiffness());
+                usual.stiffness(),
+                usual.strength());
     }
 
     /** A workshop with these voids in every process. */
