@@ -11,18 +11,33 @@ import java.util.Objects;
  * @param zones the zones, which do not overlap
  * @param items bought-in items of each moulding
  * @param measured what was weighed and measured on a finished moulding
+ * @param panels panels of its zones, to be checked under load
+ * @param beams beams and strips of its zones, to be checked under load
+ * @param limits what is asked of it, and of its zones, panels and beams where nothing nearer is asked
  */
-public record Part(String name, int count, List<Zone> zones, List<Item> items, Measured measured) {
+public record Part(
+        String name,
+        int count,
+        List<Zone> zones,
+        List<Item> items,
+        Measured measured,
+        List<PanelPlan> panels,
+        List<BeamPlan> beams,
+        Limits limits) {
 
     /**
      * Checks the part.
      *
-     * @throws IllegalArgumentException if the name is blank, the count below one or the part without zones
+     * @throws IllegalArgumentException if the name is blank, the count below one, the part without zones, a panel or
+     *     beam of no zone or of one of several that have one name, or if two panels or two beams have one name
      */
     public Part {
         Objects.requireNonNull(measured, "measured");
+        Objects.requireNonNull(limits, "limits");
         zones = List.copyOf(zones);
         items = List.copyOf(items);
+        panels = List.copyOf(panels);
+        beams = List.copyOf(beams);
         if (name.isBlank()) {
             throw new IllegalArgumentException("a part needs a name");
         }
@@ -32,6 +47,28 @@ public record Part(String name, int count, List<Zone> zones, List<Item> items, M
         if (zones.isEmpty()) {
             throw new IllegalArgumentException(name + " has no zones");
         }
+        if (!panels.isEmpty()) {
+            Names.checkDistinct("panels", panels.stream().map(PanelPlan::name).toList());
+            checkZones(zones, panels.stream().map(PanelPlan::zone).toList());
+        }
+        if (!beams.isEmpty()) {
+            Names.checkDistinct("beams", beams.stream().map(BeamPlan::name).toList());
+            checkZones(zones, beams.stream().map(BeamPlan::zone).toList());
+        }
+    }
+
+    /**
+     * A part without panels, beams and limits.
+     *
+     * @param name the name
+     * @param count how many mouldings
+     * @param zones the zones, which do not overlap
+     * @param items bought-in items of each moulding
+     * @param measured what was weighed and measured on a finished moulding
+     * @throws IllegalArgumentException if the part cannot be
+     */
+    public Part(String name, int count, List<Zone> zones, List<Item> items, Measured measured) {
+        this(name, count, zones, items, measured, List.of(), List.of(), Limits.NONE);
     }
 
     /**
@@ -43,5 +80,94 @@ public record Part(String name, int count, List<Zone> zones, List<Item> items, M
      */
     public static Part of(String name, List<Zone> zones) {
         return new Part(name, 1, zones, List.of(), Measured.NOTHING);
+    }
+
+    /**
+     * This part with panels to be checked.
+     *
+     * @param planned the panels
+     * @return the part
+     * @throws IllegalArgumentException if one is of no zone of the part, or two have one name
+     */
+    public Part withPanels(List<PanelPlan> planned) {
+        return new Part(name, count, zones, items, measured, planned, beams, limits);
+    }
+
+    /**
+     * This part with beams to be checked.
+     *
+     * @param planned the beams
+     * @return the part
+     * @throws IllegalArgumentException if one is of no zone of the part, or two have one name
+     */
+    public Part withBeams(List<BeamPlan> planned) {
+        return new Part(name, count, zones, items, measured, panels, planned, limits);
+    }
+
+    /**
+     * This part with what is asked of it.
+     *
+     * @param asked the limits
+     * @return the part
+     */
+    public Part withLimits(Limits asked) {
+        return new Part(name, count, zones, items, measured, panels, beams, asked);
+    }
+
+    /**
+     * A zone by its name.
+     *
+     * @param wanted the name
+     * @return the zone
+     * @throws IllegalArgumentException if none or more than one is called so
+     */
+    public Zone zone(String wanted) {
+        return theZone(zones, wanted);
+    }
+
+    /**
+     * What is asked of a zone by itself or by the part.
+     *
+     * @param zone a zone of this part
+     * @return the limits that hold, the nearest of each
+     */
+    public Limits limitsOf(Zone zone) {
+        return zone.limits().within(limits);
+    }
+
+    /**
+     * What is asked of a panel by itself, its zone or the part.
+     *
+     * @param panel a panel of this part
+     * @return the limits that hold, the nearest of each
+     */
+    public Limits limitsOf(PanelPlan panel) {
+        return panel.limits().within(limitsOf(zone(panel.zone())));
+    }
+
+    /**
+     * What is asked of a beam by itself, its zone or the part.
+     *
+     * @param beam a beam of this part
+     * @return the limits that hold, the nearest of each
+     */
+    public Limits limitsOf(BeamPlan beam) {
+        return beam.limits().within(limitsOf(zone(beam.zone())));
+    }
+
+    private static void checkZones(List<Zone> zones, List<String> wanted) {
+        for (String name : wanted) {
+            theZone(zones, name);
+        }
+    }
+
+    private static Zone theZone(List<Zone> zones, String wanted) {
+        List<Zone> found =
+                zones.stream().filter(zone -> zone.name().equals(wanted)).toList();
+        if (found.size() != 1) {
+            throw new IllegalArgumentException(
+                    (found.isEmpty() ? "no zone is called " : "more than one zone is called ") + wanted);
+        }
+        return found.get(0);
     }
 }

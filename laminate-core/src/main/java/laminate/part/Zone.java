@@ -16,6 +16,8 @@ import laminate.process.ContentSet;
  * @param trim the margin trimmed off, empty for none
  * @param contents the set of nominal fibre contents
  * @param measured what was measured on this zone
+ * @param loadCases what its laminate has to carry, each by itself
+ * @param limits what is asked of it, and of its panels and beams where they ask nothing themselves
  */
 public record Zone(
         String name,
@@ -25,18 +27,22 @@ public record Zone(
         List<Layer> layers,
         Optional<Trim> trim,
         ContentSet contents,
-        Measured measured) {
+        Measured measured,
+        List<LoadCase> loadCases,
+        Limits limits) {
 
     /**
      * Checks the zone.
      *
-     * @throws IllegalArgumentException if the name is blank, the area not above zero, the count below one or the zone
-     *     without layers
+     * @throws IllegalArgumentException if the name is blank, the area not above zero, the count below one, the zone
+     *     without layers, or two load cases have one name
      */
     public Zone {
         Objects.requireNonNull(trim, "trim");
         Objects.requireNonNull(contents, "contents");
         Objects.requireNonNull(measured, "measured");
+        Objects.requireNonNull(limits, "limits");
+        loadCases = List.copyOf(loadCases);
         coatings = List.copyOf(coatings);
         layers = List.copyOf(layers);
         if (name.isBlank()) {
@@ -51,6 +57,35 @@ public record Zone(
         if (layers.isEmpty()) {
             throw new IllegalArgumentException(name + " has no layers");
         }
+        if (!loadCases.isEmpty()) {
+            Names.checkDistinct(
+                    "load cases", loadCases.stream().map(LoadCase::name).toList());
+        }
+    }
+
+    /**
+     * A zone without load cases and limits.
+     *
+     * @param name the name
+     * @param area area of the finished part (m²), of one such zone
+     * @param count how many such zones the part has
+     * @param coatings coatings in the order applied
+     * @param layers layers in the order laid, mould face first
+     * @param trim the margin trimmed off, empty for none
+     * @param contents the set of nominal fibre contents
+     * @param measured what was measured on this zone
+     * @throws IllegalArgumentException if the zone cannot be
+     */
+    public Zone(
+            String name,
+            double area,
+            int count,
+            List<Coating> coatings,
+            List<Layer> layers,
+            Optional<Trim> trim,
+            ContentSet contents,
+            Measured measured) {
+        this(name, area, count, coatings, layers, trim, contents, measured, List.of(), Limits.NONE);
     }
 
     /**
@@ -72,7 +107,28 @@ public record Zone(
      * @return the zone
      */
     public Zone with(ContentSet set) {
-        return new Zone(name, area, count, coatings, layers, trim, set, measured);
+        return new Zone(name, area, count, coatings, layers, trim, set, measured, loadCases, limits);
+    }
+
+    /**
+     * This zone with what its laminate has to carry.
+     *
+     * @param cases the load cases
+     * @return the zone
+     * @throws IllegalArgumentException if two load cases have one name
+     */
+    public Zone withLoadCases(List<LoadCase> cases) {
+        return new Zone(name, area, count, coatings, layers, trim, contents, measured, cases, limits);
+    }
+
+    /**
+     * This zone with what is asked of it.
+     *
+     * @param asked the limits
+     * @return the zone
+     */
+    public Zone withLimits(Limits asked) {
+        return new Zone(name, area, count, coatings, layers, trim, contents, measured, loadCases, asked);
     }
 
     /**
