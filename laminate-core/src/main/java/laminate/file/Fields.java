@@ -169,6 +169,17 @@ final class Fields {
                 message);
     }
 
+    /**
+     * Refuses the first key that stands of several, while the whole is made.
+     *
+     * @throws Refusal at that key
+     */
+    void refuseAnyOf(List<String> names, String message) {
+        names.stream().filter(mapping.entries()::containsKey).findFirst().ifPresent(key -> {
+            throw refusal(key, message);
+        });
+    }
+
     /** Makes the whole if all fields are sound; what its constructor refuses becomes a complaint. */
     <T> Optional<T> build(Supplier<T> make) {
         if (!sound) {

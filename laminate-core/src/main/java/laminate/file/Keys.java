@@ -14,11 +14,11 @@ enum Keys {
     PART(
             "part file",
             "part count workshop prices materials process resin catalyst hardener fibre-content surface schedules zones"
-                    + " items measured"),
+                    + " panels beams limits items measured"),
     ZONE(
             "zone",
             "name area count process resin catalyst hardener fibre-content surface fibre-mass-fraction"
-                    + " fibre-volume-fraction resin-ratio trim mirror coatings layers measured"),
+                    + " fibre-volume-fraction resin-ratio trim mirror coatings layers load-cases limits measured"),
     TRIM("trim", "edge width"),
     AGENT("agent", "id amount"),
     REINFORCEMENT_LAYER(
@@ -31,16 +31,29 @@ enum Keys {
     STAGE("stage", "stage process resin catalyst hardener layers"),
     LAYER_GROUP("group of layers", "times layers"),
     SCHEDULE_USE("use of a schedule", "schedule times"),
-    LAMINA("lamina", "E1 E2 G12 nu12 density G13 G23 alpha1 alpha2 beta1 beta2"),
+    LAMINA("lamina", "E1 E2 G12 nu12 density G13 G23 alpha1 alpha2 beta1 beta2 Xt Xc Yt Yc S S23 strain-limits"),
+    STRAIN_LIMITS("set of strain limits", "e1t e1c e2t e2c g12"),
     GROOVES("set of grooves", "width depth pitch faces ways"),
     COATING("coating", "gelcoat barrier flowcoat paint wet-film thickness areal-weight coats catalyst hardener"),
     ITEM("item", "name count mass price"),
     MEASURED("set of measurements", "mass thickness"),
+    LOAD_CASE(
+            "load case",
+            "name Nx Ny Nxy Mx My Mxy Qx Qy strain-x strain-y strain-xy curvature-x curvature-y curvature-xy"
+                    + " temperature-change moisture"),
+    PANEL(
+            "panel",
+            "name zone length width edges in-plane-edges pressure head water density upright flat patch edge-loads"
+                    + " limits"),
+    PATCH("patch load", "force pressure length width x y"),
+    EDGE_LOADS("set of edge loads", "Nx Ny Nxy"),
+    BEAM("beam", "name zone direction span width loading force line-load load-span bearing-length limits"),
+    LIMITS("set of limits", "deflection reserve-factor thickness mass"),
 
     WORKSHOP(
             "workshop file",
             "temperature fibre-content surface loss voids gelcoat-application evaporation labour consumables"
-                    + " micromechanics knock-down"),
+                    + " micromechanics knock-down strength"),
     CONTENT_RULE(
             "fibre content of a workshop",
             "process kind fibre resin fibre-mass-fraction fibre-volume-fraction resin-ratio"),

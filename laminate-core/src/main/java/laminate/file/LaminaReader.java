@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import laminate.part.LaminaLayer;
 import laminate.part.Layer;
 import laminate.theory.Lamina;
+import laminate.theory.PlyStrength;
 import laminate.unit.Dimension;
 
 /** Reads plies that are given directly by their properties. */
@@ -47,6 +48,7 @@ final class LaminaReader {
         var shear = pair(in, "G13", "G23", MODULUS);
         var thermal = pair(in, "alpha1", "alpha2", EXPANSION);
         var moisture = pair(in, "beta1", "beta2", number());
+        var strength = PlyStrengthReader.strength(in);
         return () -> {
             Lamina lamina = elastic(in, E1.get(), E2.get(), G12.get(), nu12.get());
             Optional<Pair> g = shear.get();
@@ -62,7 +64,8 @@ final class LaminaReader {
                     ? lamina.withMoistureExpansion(
                             beta.get().first(), beta.get().second())
                     : lamina;
-            return new Solid(lamina, density.get());
+            Optional<PlyStrength> known = strength.get();
+            return new Solid(known.isPresent() ? lamina.withStrength(known.get()) : lamina, density.get());
         };
     }
 

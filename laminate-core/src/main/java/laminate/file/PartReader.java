@@ -1,5 +1,6 @@
 package laminate.file;
 
+import static laminate.file.Reading.later;
 import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.money;
@@ -14,8 +15,11 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import laminate.estimate.PriceList;
 import laminate.material.Materials;
+import laminate.part.BeamPlan;
 import laminate.part.Item;
+import laminate.part.Limits;
 import laminate.part.Measured;
+import laminate.part.PanelPlan;
 import laminate.part.Part;
 import laminate.part.Zone;
 import laminate.process.ContentSet;
@@ -52,7 +56,9 @@ final class PartReader {
                 .orElse(ContentSet.TRADE);
         Term<Schedules> stated = in.stated("schedules", Schedules.reading());
         Schedules schedules = stated.value().orElseGet(Schedules::new);
-        Supplier<Part> part = part(in, currency, zones(in, stock, schedules, contents));
+        ZoneNames names = new ZoneNames();
+        Supplier<List<Zone>> zones = zones(in, new ZoneReader(stock, schedules, names), stock, contents);
+        Supplier<Part> part = part(in, currency, zones, names);
         return () -> {
             if (complaints.isEmpty()) {
                 schedules.complainOfUnused(complaints);
@@ -65,21 +71,33 @@ final class PartReader {
         };
     }
 
-    private static Supplier<Part> part(Fields in, Optional<String> currency, Supplier<List<Zone>> zones) {
+    private static Supplier<Part> part(
+            Fields in, Optional<String> currency, Supplier<List<Zone>> zones, ZoneNames names) {
         var name = in.required("part", text());
         var count = in.orElse("count", pieces(), 1);
         var items = in.orElse("items", listOf(mapping(Keys.ITEM, item -> item(item, currency))), List.<Item>of());
         var measured = in.orElse("measured", ZoneReader.MEASURED, Measured.NOTHING);
-        return () -> new Part(name.get(), count.get(), zones.get(), items.get(), measured.get());
+        var panels = in.orElse("panels", later(() -> new PanelReader(names).panels()), List.<PanelPlan>of());
+        var beams = in.orElse("beams", later(() -> new BeamReader(names).beams()), List.<BeamPlan>of());
+        var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
+        return () -> new Part(
+                name.get(),
+                count.get(),
+                zones.get(),
+                items.get(),
+                measured.get(),
+                panels.get(),
+                beams.get(),
+                limits.get());
     }
 
-    private Supplier<List<Zone>> zones(Fields in, Stock stock, Schedules schedules, ContentSet contents) {
+    private Supplier<List<Zone>> zones(Fields in, ZoneReader reader, Stock stock, ContentSet contents) {
         Terms outside = overrides
                 .process()
                 .map(asked -> Terms.NONE.asking(asked, in.node()))
                 .orElse(Terms.NONE);
         Terms terms = outside.within(in, stock);
-        return in.required("zones", listOf(new ZoneReader(stock, schedules).zone(terms, contents)));
+        return in.required("zones", listOf(reader.zone(terms, contents)));
     }
 
     private static Supplier<Item> item(Fields in, Optional<String> currency) {

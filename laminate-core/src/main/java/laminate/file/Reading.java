@@ -107,6 +107,14 @@ interface Reading<T> {
                 .map(value -> value);
     }
 
+    /**
+     * A reading that is made only where a value stands, so that a file without it does not load what reads it. It is to be
+     * given as a lambda, as a method reference would load the class at once.
+     */
+    static <T> Reading<T> later(Supplier<Reading<T>> reading) {
+        return (node, complaints) -> reading.get().read(node, complaints);
+    }
+
     /** A mapping whose kind shows in which of several keys it holds, as a layer's does: reinforcement, core or stage. */
     static <T> Reading<T> byKey(String kind, List<Choice<T>> choices) {
         List<String> words = words(choices);

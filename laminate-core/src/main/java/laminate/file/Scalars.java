@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
@@ -35,6 +36,12 @@ final class Scalars {
             }
             return Optional.of(scalar.text().strip());
         });
+    }
+
+    /** A name by which a result is told from others, so that it is taken only once. */
+    static Reading<String> name(Set<String> taken) {
+        return text().map(name ->
+                accepted(name, taken.add(name), "is taken by another before it; a name of its own for each is wanted"));
     }
 
     /** The name by which a material or a schedule is called. */

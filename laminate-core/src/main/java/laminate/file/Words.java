@@ -12,6 +12,7 @@ import laminate.material.Status;
 import laminate.process.ConsumableUse;
 import laminate.process.CoreFinish;
 import laminate.process.Process;
+import laminate.process.StrengthBasis;
 import laminate.theory.Micromechanics;
 import laminate.unit.PriceBasis;
 
@@ -51,6 +52,10 @@ final class Words {
 
     static Reading<ConsumableUse.Basis> consumableBasis() {
         return oneOf(ConsumableUse.Basis::word, ConsumableUse.Basis.values());
+    }
+
+    static Reading<StrengthBasis> strengthBasis() {
+        return oneOf(StrengthBasis::word, StrengthBasis.values());
     }
 
     static Reading<Micromechanics> micromechanics() {

@@ -72,6 +72,7 @@ final class WorkshopReader {
         var labour = work.labour(in);
         var consumables = work.consumables(in);
         var stiffness = stiffness(in);
+        var strength = in.orElse("strength", Words.strengthBasis(), StrengthBasis.LIBRARY);
         return () -> new WorkshopFile(
                 new Workshop(
                         temperature.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
@@ -83,7 +84,7 @@ final class WorkshopReader {
                         labour.get(),
                         consumables.get(),
                         stiffness.get(),
-                        StrengthBasis.LIBRARY),
+                        strength.get()),
                 set.orElse(ContentSet.TRADE));
     }
 

@@ -1,11 +1,11 @@
 package laminate.file;
 
+import static laminate.file.Reading.later;
 import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.flag;
 import static laminate.file.Scalars.pieces;
 import static laminate.file.Scalars.quantity;
-import static laminate.file.Scalars.text;
 
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +13,8 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import laminate.part.Coating;
 import laminate.part.Layer;
+import laminate.part.Limits;
+import laminate.part.LoadCase;
 import laminate.part.Measured;
 import laminate.part.Trim;
 import laminate.part.Zone;
@@ -30,13 +32,15 @@ final class ZoneReader {
     static final Reading<Measured> MEASURED = mapping(Keys.MEASURED, ZoneReader::measured);
 
     private final Stock stock;
+    private final ZoneNames names;
     private final LayerReader layers;
     private final Reading<List<Coating>> coatings;
     private long laid;
 
-    ZoneReader(Stock stock, Schedules schedules) {
+    ZoneReader(Stock stock, Schedules schedules, ZoneNames names) {
         LayUps layUps = new LayUps(stock);
         this.stock = stock;
+        this.names = names;
         this.layers = new LayerReader(stock, schedules, layUps);
         this.coatings = listOf(new CoatingReader(stock, layUps).coating());
     }
@@ -47,7 +51,7 @@ final class ZoneReader {
     }
 
     private Supplier<Zone> zone(Fields in, Terms part, ContentSet contents) {
-        var name = in.required("name", text());
+        var name = in.required("name", names.ofZone());
         var area = in.required("area", quantity(Dimension.AREA, Bounds.POSITIVE));
         var count = in.orElse("count", pieces(), 1);
         Optional<ContentSet> own = Contents.set(in);
@@ -58,6 +62,8 @@ final class ZoneReader {
         var coats = in.orElse("coatings", coatings, List.<Coating>of());
         var list = in.required("layers", layers.list(new Surroundings(terms, content.get(), "", List.of())));
         var measured = in.orElse("measured", MEASURED, Measured.NOTHING);
+        var cases = in.orElse("load-cases", later(() -> LoadCaseReader.loadCases()), List.<LoadCase>of());
+        var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
         return () -> new Zone(
                 name.get(),
                 area.get(),
@@ -66,7 +72,9 @@ final class ZoneReader {
                 counted(mirror.get() ? Mirror.of(list.get()) : list.get()),
                 trim.get(),
                 own.orElse(contents),
-                measured.get());
+                measured.get(),
+                cases.get(),
+                limits.get());
     }
 
     private List<Layer> counted(List<Layer> all) {

@@ -17,11 +17,17 @@ import laminate.material.MaterialKind;
 import laminate.material.Reinforcement;
 import laminate.material.Resin;
 import laminate.material.Status;
+import laminate.part.BeamPlan;
+import laminate.part.ReserveKind;
+import laminate.part.Water;
 import laminate.process.ConsumableUse;
 import laminate.process.ContentSet;
 import laminate.process.CoreFinish;
 import laminate.process.Process;
+import laminate.process.StrengthBasis;
 import laminate.theory.Micromechanics;
+import laminate.theory.panel.Edge;
+import laminate.theory.panel.InPlane;
 import laminate.unit.PriceBasis;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -93,6 +99,13 @@ class SchemaFilesTest {
                 words("core-type", Core.Type.values(), Core.Type::word),
                 words("consumable-basis", ConsumableUse.Basis.values(), ConsumableUse.Basis::word),
                 words("status", Status.values(), Status::word),
+                words("reserve-kind", ReserveKind.values(), ReserveKind::word),
+                words("edge", Edge.values(), PanelReader::word),
+                words("in-plane", InPlane.values(), PanelReader::word),
+                words("water", Water.values(), Water::word),
+                words("direction", BeamPlan.Along.values(), BeamPlan.Along::word),
+                words("beam-loading", BeamReader.Loading.values(), BeamReader.Loading::word),
+                words("strength-basis", StrengthBasis.values(), StrengthBasis::word),
                 words("material-kind", MaterialKind.values(), MaterialKind::word),
                 words(
                         "micromechanics",

@@ -16,6 +16,7 @@ import laminate.unit.Unit;
 import laminate.unit.UnitPrice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -112,6 +113,33 @@ class SchemaPatternsTest {
             }
         }
         assertThat("-45").containsPattern(pattern);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "1/100 span, true",
+        "1 / 62.5 span, true",
+        "1/100  span, true",
+        "1/100, false",
+        "2/100 span, false",
+        "span/100, false",
+        "1/0 span, false",
+        "1/-5 span, false",
+        "1/100span, false",
+        "1/ span, false",
+        "0.01 span, false"
+    })
+    void aDeflectionMayBeAShareOfTheSpan(String text, boolean accepted) {
+        List<?> ways = (List<?>) SchemaFile.definition("deflection-limit").get("anyOf");
+        Pattern pattern = Pattern.compile((String) ((Map<?, ?>) ways.get(1)).get("pattern"));
+        Complaints complaints = new Complaints();
+        Node group = YamlTree.read("limits.yaml", "deflection: " + text + "\n", Keys.LIMITS, complaints)
+                .orElseThrow();
+
+        assertThat(pattern.matcher(text).find()).as(text).isEqualTo(accepted);
+        assertThat(LimitsReader.limits().read(group, complaints).isPresent())
+                .as(text)
+                .isEqualTo(accepted);
     }
 
     @Test

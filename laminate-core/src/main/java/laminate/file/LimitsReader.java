@@ -1,0 +1,74 @@
+package laminate.file;
+
+import static laminate.file.Reading.mapOf;
+import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.number;
+import static laminate.file.Scalars.oneOf;
+import static laminate.file.Scalars.quantity;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import laminate.part.DeflectionLimit;
+import laminate.part.Limits;
+import laminate.part.ReserveKind;
+import laminate.unit.Dimension;
+
+/** Reads what a file asks of a part, a zone, a panel or a beam. */
+final class LimitsReader {
+
+    private static final Pattern SHARE_OF_SPAN = Pattern.compile("1 */ *([1-9][0-9]*(\\.[0-9]+)?) +span");
+
+    private LimitsReader() {}
+
+    static Reading<Limits> limits() {
+        return mapping(Keys.LIMITS, LimitsReader::limits);
+    }
+
+    private static Supplier<Limits> limits(Fields in) {
+        var deflection = in.optional("deflection", deflection());
+        var reserves = in.orElse("reserve-factor", reserves(), Map.<ReserveKind, Double>of());
+        var thickness = in.optional("thickness", quantity(Dimension.LENGTH, Bounds.POSITIVE));
+        var mass = in.optional("mass", quantity(Dimension.MASS, Bounds.POSITIVE));
+        return () -> new Limits(
+                deflection.get(),
+                reserves.get(),
+                thickness.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+                mass.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
+    }
+
+    private static Reading<Map<ReserveKind, Double>> reserves() {
+        Reading<Map<ReserveKind, Double>> factors =
+                mapOf(oneOf(ReserveKind::word, ReserveKind.values()), number(Bounds.POSITIVE));
+        return Reading.shaped(
+                Node.Mapping.class, "factors by kind of failure are wanted, as in {first-ply: 1.5}", factors::read);
+    }
+
+    /** A length, or a share as in 1/100 span. */
+    private static Reading<DeflectionLimit> deflection() {
+        Reading<DeflectionLimit> length =
+                quantity(Dimension.LENGTH, Bounds.POSITIVE).map(DeflectionLimit::of);
+        Reading<DeflectionLimit> share = Scalars.text().map(LimitsReader::shareOfSpan);
+        return (node, complaints) -> {
+            boolean ofSpan = node instanceof Node.Scalar scalar
+                    && (scalar.text().contains("span") || scalar.text().contains("/"));
+            return (ofSpan ? share : length).read(node, complaints);
+        };
+    }
+
+    private static DeflectionLimit shareOfSpan(String text) {
+        Matcher share = SHARE_OF_SPAN.matcher(text);
+        if (!share.matches()) {
+            throw new IllegalArgumentException(Complaints.shown(text)
+                    + " is no deflection; a share such as 1/100 span or a length such as 4 mm is accepted");
+        }
+        double parts = Double.parseDouble(share.group(1));
+        if (!(parts > 1)) {
+            throw new IllegalArgumentException(
+                    Complaints.shown(text) + " is the span or more; a share such as 1/100 span is accepted");
+        }
+        return DeflectionLimit.ofSpan(parts);
+    }
+}
