@@ -48,6 +48,24 @@ class SchemaValidationTest {
                   - {core: pvc-80, thickness: 10 mm, bed: bonding-paste, bed-thickness: 1 mm}
             """;
 
+    private static final String CARRYING = """
+                load-cases: [{name: pull, Nx: 1000 N/m}]
+            panels:
+              - {name: a, zone: lid, length: 600 mm, width: 400 mm, edges: clamped, pressure: 10 kPa}
+              - {name: b, zone: lid, length: 600 mm, width: 400 mm, edges: [free, free, free, clamped], head: 0.6 m}
+              - {name: c, zone: lid, length: 600 mm, width: 400 mm, edges: simply supported, head: 0.5 m, upright: length}
+              - name: d
+                zone: lid
+                length: 600 mm
+                width: 400 mm
+                edges: simply supported
+                patch: {force: 900 N, length: 80 mm, width: 80 mm}
+                edge-loads: {Nx: -5 N/mm}
+            beams:
+              - {name: e, zone: lid, span: 900 mm, width: 250 mm, loading: four-point, force: 800 N, load-span: 300 mm}
+            limits: {deflection: 1/100 span, reserve-factor: {first-ply: 1.5}, mass: 25 kg}
+            """;
+
     private static final Map<String, String> OTHERS = Map.of("workshop", """
             temperature: 18 °C
             fibre-content: [{process: infusion, kind: mat, fibre-volume-fraction: 25 %}]
@@ -56,6 +74,7 @@ class SchemaValidationTest {
             consumables: [{material: peel-ply, amount: 1.15 m², per: m²}, {material: brush, amount: 2 piece, per: moulding}]
             micromechanics: marine-rule
             knock-down: {woven: 90 %}
+            strength: library
             """, "prices", """
             currency: GBP
             date: 2026-01-15
@@ -193,6 +212,74 @@ class SchemaValidationTest {
         assertThat(faults("part", PART.replace(right, wrong))).isNotEmpty();
     }
 
+    @Test
+    void takesTheLoadedPartThatTheSlipsAreMadeIn() {
+        assertThat(faults("part", PART + CARRYING)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Nx: 1000 N/m | Nx: 1000", // a bare number
+                "Nx: 1000 N/m | Nx: 1000 N", // a unit of another dimension
+                "Nx: 1000 N/m | Nx: 1000 N/m, strain-x: 0.1 %", // both of a pair
+                "Nx: 1000 N/m | strain-x: 1000", // millionths of strain
+                "', Nx: 1000 N/m' | ''", // no load
+                "'name: pull, ' | ''", // no name
+                "edges: clamped | edges: clampt", // an unknown word
+                "edges: clamped | edges: free", // nothing held
+                "edges: clamped | edges: [clamped, clamped, free]", // three edges
+                "'edges: clamped, ' | ''", // no edges
+                "pressure: 10 kPa | pressure: 10 N", // a unit of another dimension
+                "pressure: 10 kPa | pressure: 10 kPa, head: 0.6 m", // two pressures
+                "pressure: 10 kPa | pressure: 10 kPa, water: salt", // a water without its head
+                "', pressure: 10 kPa' | ''", // no load
+                "head: 0.6 m | head: 0.6 m, water: salt, density: 1010 kg/m³", // two densities
+                "head: 0.6 m | head: 0.6 m, upright: width, flat: true", // flat and upright
+                "upright: length | upright: y", // an unknown side
+                "force: 900 N | force: 900 N, pressure: 1 kPa", // force and pressure
+                "force: 900 N, | ''", // neither force nor pressure
+                "Nx: -5 N/mm | Mx: 5 N", // a moment on an edge
+                "load-span: 300 mm | load-span: 300", // a bare number
+                "', load-span: 300 mm' | ''", // four-point without its load span
+                "force: 800 N | line-load: 2 N/mm", // a line load at two points
+                "loading: four-point | loading: uniform", // a force that is uniform
+                "loading: four-point | loading: three-point", // a load span with one force
+                "1/100 span | 1/100", // a share of nothing
+                "1/100 span | 0.01", // a bare number
+                "first-ply: 1.5 | fist-ply: 1.5", // an unknown kind of failure
+                "first-ply: 1.5 | first-ply: -1.5", // a reserve below zero
+                "mass: 25 kg | mass: 25 kg, weight: 25 kg" // an unknown key
+            })
+    void refusesSlipsInWhatAPartHasToCarry(String right, String wrong) {
+        assertThat(CARRYING).containsOnlyOnce(right);
+
+        assertThat(faults("part", PART + CARRYING.replace(right, wrong))).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'' | true",
+                "', Xt: 1 GPa, Xc: 1 GPa, Yt: 40 MPa, Yc: 200 MPa, S: 70 MPa, S23: 60 MPa' | true",
+                "', Xt: 1 GPa' | false", // one of five
+                "', S23: 60 MPa' | false", // what goes with the five
+                "', Xt: 1 GPa, Xc: 1 GPa, Yt: 40 MPa, Yc: 200 MPa, S: 70' | false" // a bare number
+            })
+    void strengthsOfALaminaStandTogether(String more, boolean taken) {
+        String yaml = """
+                part: Strip
+                zones:
+                  - name: strip
+                    area: 1 m²
+                    layers: [{lamina: {E1: 40 GPa, E2: 10 GPa, G12: 4 GPa, nu12: 0.3, density: 1900 kg/m³%s}, thickness: 1 mm}]
+                """.formatted(more);
+
+        assertThat(faults("part", yaml).isEmpty()).isEqualTo(taken);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"workshop", "prices", "material"})
     void takesTheOtherFilesThatTheSlipsAreMadeIn(String kind) {
@@ -213,6 +300,7 @@ class SchemaValidationTest {
                 "workshop | per layer | per zone", // an unknown way to count
                 "workshop | 1.15 m² | 1.15", // an amount without its measure
                 "workshop | marine-rule | marine rule", // an unknown model
+                "workshop | strength: library | strength: handbook", // an unknown way to reckon strength
                 "prices | currency: GBP | date: 2026-01-16", // a missing key
                 "prices | 3.10 GBP/kg | 3.10", // a price without currency and measure
                 "prices | 3.10 GBP/kg | 3.10 GBP/h", // a material by the hour
