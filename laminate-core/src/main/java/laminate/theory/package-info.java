@@ -29,6 +29,20 @@
  *       <i>J. Compos. Mater.</i> 2 (1968) 380.
  *   <li>M. Manera, Elastic properties of randomly oriented short fiber–glass composites, <i>J. Compos. Mater.</i>
  *       11 (1977) 235.
+ *   <li>A. Kelly and W. R. Tyson, Tensile properties of fibre-reinforced metals, <i>J. Mech. Phys. Solids</i> 13 (1965)
+ *       329; J. Aveston, G. A. Cooper and A. Kelly, Single and multiple fracture, in <i>The Properties of Fibre
+ *       Composites</i>, 1971.
+ *   <li>D. Hull and T. W. Clyne, <i>An Introduction to Composite Materials</i>, 2nd ed., 1996.
+ *   <li>B. Budiansky and N. A. Fleck, Compressive failure of fibre composites, <i>J. Mech. Phys. Solids</i> 41 (1993)
+ *       183; with A. S. Argon, 1972, and B. Budiansky, 1983, before it.
+ *   <li>C. C. Chamis, Simplified composite micromechanics equations for hygral, thermal and mechanical properties, NASA
+ *       TM-83320, 1983.
+ *   <li>F. Stassi-D'Alia, Flow and fracture of materials according to a new limiting condition of yielding,
+ *       <i>Meccanica</i> 2 (1967) 178.
+ *   <li>J. K. Lees, A study of the tensile strength of short fiber reinforced plastics, <i>Polym. Eng. Sci.</i> 8 (1968)
+ *       195; P. E. Chen, Strength properties of discontinuous fiber composites, <i>Polym. Eng. Sci.</i> 11 (1971) 51.
+ *   <li>P. D. Soden, M. J. Hinton and A. S. Kaddour, Lamina properties, lay-up configurations and loading conditions for
+ *       a range of fibre-reinforced composite laminates, <i>Compos. Sci. Technol.</i> 58 (1998) 1011.
  *   <li>ISO 12215-5:2008, Small craft: hull construction and scantlings, part 5.
  *   <li>ASTM D2734, void content of reinforced plastics; ASTM D3171, constituent content, method II.
  * </ul>
