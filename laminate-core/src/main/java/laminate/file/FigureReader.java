@@ -83,6 +83,7 @@ final class FigureReader {
             case NU -> Bounds.between(-1, 0.5, "-1 to 0.5");
             case NU12 -> Bounds.between(-1, 1, "-1 to 1");
             case UPTAKE_HAND, UPTAKE_INFUSION, ELONGATION -> Bounds.NOT_NEGATIVE;
+            case STRAIN_1T, STRAIN_1C, STRAIN_2T, STRAIN_2C, STRAIN_12 -> Bounds.POSITIVE;
             default -> byDimension(property.dimension());
         };
     }

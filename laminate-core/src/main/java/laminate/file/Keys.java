@@ -67,11 +67,13 @@ enum Keys {
     ROLL("roll", "width length mass"),
 
     MATERIALS("material file", "materials"),
-    FIBRE("fibre", "material kind name type density E1 E2 G12 nu12 alpha1 alpha2 tensile-strength"),
+    FIBRE(
+            "fibre",
+            "material kind name type density E1 E2 G12 nu12 alpha1 alpha2 tensile-strength" + " compressive-strength"),
     RESIN(
             "resin",
-            "material kind name family use waxed density-liquid density-cured E nu alpha tensile-strength elongation"
-                    + " shrinkage styrene-content viscosity stage-thickness cure gel-time"),
+            "material kind name family use waxed density-liquid density-cured E nu alpha tensile-strength"
+                    + " compressive-strength elongation shrinkage styrene-content viscosity stage-thickness cure gel-time"),
     CURING_AGENT("catalyst or hardener", "material kind name density"),
     REINFORCEMENT(
             "reinforcement",
@@ -80,14 +82,20 @@ enum Keys {
     CORE(
             "core",
             "material kind name type open-cell density E1 E2 G12 nu12 Ez G13 G23 alpha compressive-strength"
-                    + " shear-strength tensile-strength uptake-hand uptake-infusion"),
-    BULKER("bulker", "material kind name areal-weight thickness density E nu alpha roll-width roll-length"),
+                    + " shear-strength tensile-strength cell-size uptake-hand uptake-infusion"),
+    BULKER(
+            "bulker",
+            "material kind name areal-weight thickness density E nu alpha tensile-strength compressive-strength"
+                    + " shear-strength roll-width roll-length"),
     CONSUMABLE("consumable", "material kind name sold-by density areal-weight roll-width roll-length"),
     FIGURE("figure", "value source status"),
     CURE("cure", "agent amount from to"),
     GEL_TIME("gel time", "agent amount times source status"),
     MAKE_UP_PLY("ply of a reinforcement", "fibre form angle areal-weight warp-share"),
-    MEASURED_PLY("set of measured ply properties", "fibre-volume-fraction E1 E2 G12 nu12 alpha1 alpha2 G13 G23");
+    MEASURED_PLY(
+            "set of measured ply properties",
+            "fibre-volume-fraction E1 E2 G12 nu12 alpha1 alpha2 G13 G23 Xt Xc Yt Yc S S23 strain-limits"),
+    MEASURED_STRAINS("set of measured strain limits", "e1t e1c e2t e2c g12");
 
     private final String kind;
     private final Set<String> names;

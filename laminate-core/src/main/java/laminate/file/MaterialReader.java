@@ -77,7 +77,7 @@ final class MaterialReader {
     private static Supplier<Fibre> fibre(Fields in) {
         Named named = named(in);
         var type = in.required("type", Words.OfMaterials.FIBRE);
-        var figures = figures(in, Fibre.REQUIRED, Set.of());
+        var figures = figures(in, Fibre.REQUIRED, Fibre.OPTIONAL);
         return () -> new Fibre(named.id().get(), named.name().get(), type.get(), figures.get());
     }
 

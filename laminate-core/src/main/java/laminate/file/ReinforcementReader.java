@@ -6,10 +6,15 @@ import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.quantity;
 
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import laminate.material.Fibre;
 import laminate.material.FibrePly;
+import laminate.material.Figure;
 import laminate.material.Figures;
 import laminate.material.Form;
 import laminate.material.Property;
@@ -105,6 +110,17 @@ final class ReinforcementReader {
     }
 
     private static Supplier<Figures> measured(Fields in) {
-        return figures(in, Reinforcement.MEASURED_REQUIRED, Reinforcement.MEASURED_OPTIONAL);
+        Set<Property> optional = EnumSet.copyOf(Reinforcement.MEASURED_OPTIONAL);
+        optional.removeAll(Reinforcement.MEASURED_STRAINS);
+        var figures = figures(in, Reinforcement.MEASURED_REQUIRED, optional);
+        var strains = in.optional(
+                "strain-limits",
+                mapping(Keys.MEASURED_STRAINS, limits -> figures(limits, Reinforcement.MEASURED_STRAINS, Set.of())));
+        return () -> {
+            Map<Property, Figure> all = new EnumMap<>(Property.class);
+            all.putAll(figures.get().asMap());
+            strains.get().ifPresent(limits -> all.putAll(limits.asMap()));
+            return Figures.of(all);
+        };
     }
 }

@@ -8,7 +8,8 @@ import java.util.Set;
  *
  * @param id the name in files
  * @param name what it is, in words
- * @param figures areal weight dry; thickness, density and moduli impregnated
+ * @param figures areal weight dry; thickness, density, moduli and strengths impregnated: tension and
+ *     compression through the thickness, shear across it
  */
 public record Bulker(String id, String name, Figures figures) implements Material {
 
@@ -17,7 +18,12 @@ public record Bulker(String id, String name, Figures figures) implements Materia
             Property.AREAL_WEIGHT, Property.THICKNESS, Property.DENSITY, Property.E, Property.NU, Property.ALPHA);
 
     /** Properties that a bulker may have. */
-    public static final Set<Property> OPTIONAL = Set.of(Property.ROLL_WIDTH, Property.ROLL_LENGTH);
+    public static final Set<Property> OPTIONAL = Property.setOf(
+            Property.ROLL_WIDTH,
+            Property.ROLL_LENGTH,
+            Property.TENSILE_STRENGTH,
+            Property.COMPRESSIVE_STRENGTH,
+            Property.SHEAR_STRENGTH);
 
     /**
      * Checks the bulker.
@@ -28,6 +34,7 @@ public record Bulker(String id, String name, Figures figures) implements Materia
     public Bulker {
         figures.check(id, REQUIRED, OPTIONAL);
         figures.checkPositive(id, Property.AREAL_WEIGHT, Property.THICKNESS, Property.DENSITY, Property.E);
+        figures.checkPositive(id, Property.TENSILE_STRENGTH, Property.COMPRESSIVE_STRENGTH, Property.SHEAR_STRENGTH);
         figures.checkRange(id, -1, 0.5, Property.NU);
         double wet = figures.value(Property.DENSITY) * figures.value(Property.THICKNESS);
         if (figures.value(Property.AREAL_WEIGHT) >= wet) {

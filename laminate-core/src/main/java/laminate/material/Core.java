@@ -1,5 +1,6 @@
 package laminate.material;
 
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -32,7 +33,8 @@ public record Core(String id, String name, Type type, boolean openCell, Figures 
             Property.UPTAKE_HAND);
 
     /** Properties that a core may have; one that cannot be infused states no uptake by infusion. */
-    public static final Set<Property> OPTIONAL = Property.setOf(Property.TENSILE_STRENGTH, Property.UPTAKE_INFUSION);
+    public static final Set<Property> OPTIONAL =
+            Property.setOf(Property.TENSILE_STRENGTH, Property.CELL_SIZE, Property.UPTAKE_INFUSION);
 
     /** Resin that no face of a core takes up (kg/m²): it would stand 8 mm deep. */
     private static final double MOST_UPTAKE = 10;
@@ -92,8 +94,18 @@ public record Core(String id, String name, Type type, boolean openCell, Figures 
                 Property.G23,
                 Property.COMPRESSIVE_STRENGTH,
                 Property.SHEAR_STRENGTH,
-                Property.TENSILE_STRENGTH);
+                Property.TENSILE_STRENGTH,
+                Property.CELL_SIZE);
         figures.checkRange(id, 0, MOST_UPTAKE, Property.UPTAKE_HAND, Property.UPTAKE_INFUSION);
+    }
+
+    /**
+     * Width across the flats of its cells, over which a thin face may dimple.
+     *
+     * @return the width (m), empty for a core without open cells or where none is stated
+     */
+    public OptionalDouble cellSize() {
+        return figures.valueOf(Property.CELL_SIZE);
     }
 
     /**

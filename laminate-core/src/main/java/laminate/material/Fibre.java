@@ -24,6 +24,9 @@ public record Fibre(String id, String name, Type type, Figures figures) implemen
             Property.ALPHA2,
             Property.TENSILE_STRENGTH);
 
+    /** Properties that a fibre may have. */
+    public static final Set<Property> OPTIONAL = Set.of(Property.COMPRESSIVE_STRENGTH);
+
     /** The sorts of fibre. */
     public enum Type {
         /** E-glass, S-glass and their like. */
@@ -38,6 +41,16 @@ public record Fibre(String id, String name, Type type, Figures figures) implemen
         NATURAL,
         /** Polyester and other polymer fibres of veils. */
         POLYMER;
+
+        /**
+         * Whether the fibre itself gives way in compression, by folding or buckling of its own threads, before a ply
+         * of it kinks. How strong a ply is then, only a figure of the fibre can tell.
+         *
+         * @return false for glass, carbon and basalt
+         */
+        public boolean isWeakInCompression() {
+            return this == ARAMID || this == NATURAL || this == POLYMER;
+        }
 
         /**
          * The word in files.
@@ -55,8 +68,15 @@ public record Fibre(String id, String name, Type type, Figures figures) implemen
      * @throws IllegalArgumentException if a figure is missing, out of place or not above zero
      */
     public Fibre {
-        figures.check(id, REQUIRED, Set.of());
-        figures.checkPositive(id, Property.DENSITY, Property.E1, Property.E2, Property.G12, Property.TENSILE_STRENGTH);
+        figures.check(id, REQUIRED, OPTIONAL);
+        figures.checkPositive(
+                id,
+                Property.DENSITY,
+                Property.E1,
+                Property.E2,
+                Property.G12,
+                Property.TENSILE_STRENGTH,
+                Property.COMPRESSIVE_STRENGTH);
     }
 
     /**

@@ -44,6 +44,28 @@ public enum Property {
     COMPRESSIVE_STRENGTH("compressive-strength", Dimension.PRESSURE),
     /** Shear strength (Pa). */
     SHEAR_STRENGTH("shear-strength", Dimension.PRESSURE),
+    /** Tensile strength of a ply along direction 1 (Pa). */
+    XT("Xt", Dimension.PRESSURE),
+    /** Compressive strength of a ply along direction 1 (Pa). */
+    XC("Xc", Dimension.PRESSURE),
+    /** Tensile strength of a ply along direction 2 (Pa). */
+    YT("Yt", Dimension.PRESSURE),
+    /** Compressive strength of a ply along direction 2 (Pa). */
+    YC("Yc", Dimension.PRESSURE),
+    /** In-plane shear strength of a ply (Pa). */
+    S("S", Dimension.PRESSURE),
+    /** Shear strength of a ply across its fibres (Pa). */
+    S23("S23", Dimension.PRESSURE),
+    /** Strain at which a ply breaks in tension along direction 1, a fraction. */
+    STRAIN_1T("e1t", Dimension.FRACTION),
+    /** Strain at which a ply breaks in compression along direction 1, a fraction. */
+    STRAIN_1C("e1c", Dimension.FRACTION),
+    /** Strain at which a ply breaks in tension along direction 2, a fraction. */
+    STRAIN_2T("e2t", Dimension.FRACTION),
+    /** Strain at which a ply breaks in compression along direction 2, a fraction. */
+    STRAIN_2C("e2c", Dimension.FRACTION),
+    /** Engineering shear strain at which a ply breaks, a fraction. */
+    STRAIN_12("g12", Dimension.FRACTION),
     /** Elongation at break in tension, a fraction. */
     ELONGATION("elongation", Dimension.FRACTION),
     /** Shrinkage of the volume on cure, a fraction. */
@@ -68,6 +90,8 @@ public enum Property {
     WARP_SHARE("warp-share", Dimension.FRACTION),
     /** Share of the volume that is fibre. */
     FIBRE_VOLUME_FRACTION("fibre-volume-fraction", Dimension.FRACTION),
+    /** Width across the flats of a honeycomb's cells (m). */
+    CELL_SIZE("cell-size", Dimension.LENGTH),
     /** Resin that one plain face of a core takes up when wetted out by hand (kg/m²). */
     UPTAKE_HAND("uptake-hand", Dimension.AREAL_MASS),
     /** Resin that one plain face of a core takes up when infused (kg/m²). */

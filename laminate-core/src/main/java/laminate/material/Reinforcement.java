@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A dry reinforcement off the roll.
@@ -19,7 +20,8 @@ import java.util.Set;
  * @param plies the make-up as it lies, first ply towards the mould
  * @param binder what holds a mat together, empty for other forms
  * @param figures areal weight, roll, dry thickness
- * @param measured ply properties measured on a laminate of this reinforcement, in place of micromechanics
+ * @param measured ply properties measured on a laminate of this reinforcement, in place of micromechanics; strengths
+ *     stand all together or not at all, and so do the strains at failure
  */
 public record Reinforcement(
         String id,
@@ -43,8 +45,29 @@ public record Reinforcement(
             Property.setOf(Property.FIBRE_VOLUME_FRACTION, Property.E1, Property.E2, Property.G12, Property.NU12);
 
     /** Properties that measured ply properties may have. */
-    public static final Set<Property> MEASURED_OPTIONAL =
-            Property.setOf(Property.ALPHA1, Property.ALPHA2, Property.G13, Property.G23);
+    public static final Set<Property> MEASURED_OPTIONAL = Property.setOf(
+            Property.ALPHA1,
+            Property.ALPHA2,
+            Property.G13,
+            Property.G23,
+            Property.XT,
+            Property.XC,
+            Property.YT,
+            Property.YC,
+            Property.S,
+            Property.S23,
+            Property.STRAIN_1T,
+            Property.STRAIN_1C,
+            Property.STRAIN_2T,
+            Property.STRAIN_2C,
+            Property.STRAIN_12);
+
+    /** Properties that stand together or not at all: the strains at which a measured ply broke. */
+    public static final Set<Property> MEASURED_STRAINS = Property.setOf(
+            Property.STRAIN_1T, Property.STRAIN_1C, Property.STRAIN_2T, Property.STRAIN_2C, Property.STRAIN_12);
+
+    private static final Set<Property> STRENGTHS =
+            Property.setOf(Property.XT, Property.XC, Property.YT, Property.YC, Property.S);
 
     /** The share by which the listed plies may miss the areal weight: stitching, binder and rounding. */
     private static final double MAKE_UP_TOLERANCE = 0.1;
@@ -99,6 +122,25 @@ public record Reinforcement(
         ply.checkPositive(id, Property.FIBRE_VOLUME_FRACTION, Property.E1, Property.E2, Property.G12);
         ply.checkPositive(id, Property.G13, Property.G23);
         ply.checkRange(id, 0, 1, Property.FIBRE_VOLUME_FRACTION);
+        ply.checkPositive(id, Property.S23);
+        ply.checkPositive(id, STRENGTHS.toArray(Property[]::new));
+        ply.checkPositive(id, MEASURED_STRAINS.toArray(Property[]::new));
+        boolean more = checkAllOrNone(id, ply, MEASURED_STRAINS)
+                || ply.find(Property.S23).isPresent();
+        if (!checkAllOrNone(id, ply, STRENGTHS) && more) {
+            throw new IllegalArgumentException(id + " has no Xt, Xc, Yt, Yc, S to go with its S23 or strain limits");
+        }
+    }
+
+    private static boolean checkAllOrNone(String id, Figures ply, Set<Property> together) {
+        List<Property> missing = together.stream()
+                .filter(property -> ply.find(property).isEmpty())
+                .toList();
+        if (!missing.isEmpty() && missing.size() < together.size()) {
+            throw new IllegalArgumentException(id + " has no " + missing.get(0).key() + "; "
+                    + together.stream().map(Property::key).collect(Collectors.joining(", ")) + " stand together");
+        }
+        return missing.isEmpty();
     }
 
     /**

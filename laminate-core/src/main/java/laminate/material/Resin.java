@@ -38,6 +38,7 @@ public record Resin(
     /** Properties that a resin may have. */
     public static final Set<Property> OPTIONAL = Property.setOf(
             Property.TENSILE_STRENGTH,
+            Property.COMPRESSIVE_STRENGTH,
             Property.ELONGATION,
             Property.SHRINKAGE,
             Property.STYRENE_CONTENT,
@@ -185,7 +186,12 @@ public record Resin(
         figures.check(id, REQUIRED, OPTIONAL);
         figures.checkPositive(id, Property.DENSITY_LIQUID, Property.DENSITY_CURED, Property.E);
         figures.checkPositive(
-                id, Property.STAGE_THICKNESS, Property.VISCOSITY, Property.TENSILE_STRENGTH, Property.ELONGATION);
+                id,
+                Property.STAGE_THICKNESS,
+                Property.VISCOSITY,
+                Property.TENSILE_STRENGTH,
+                Property.COMPRESSIVE_STRENGTH,
+                Property.ELONGATION);
         figures.checkRange(id, 0, 1, Property.STYRENE_CONTENT, Property.SHRINKAGE);
         figures.checkRange(id, -1, 0.5, Property.NU);
         cures = List.copyOf(cures);

@@ -28,7 +28,7 @@ class KeysTest {
 
     static Stream<Arguments> materials() {
         return Stream.of(
-                Arguments.of(Keys.FIBRE, "type", Fibre.REQUIRED, Set.of()),
+                Arguments.of(Keys.FIBRE, "type", Fibre.REQUIRED, Fibre.OPTIONAL),
                 Arguments.of(Keys.RESIN, "family use waxed cure gel-time", Resin.REQUIRED, Resin.OPTIONAL),
                 Arguments.of(Keys.CURING_AGENT, "", Agent.REQUIRED, Set.of()),
                 Arguments.of(
@@ -53,8 +53,11 @@ class KeysTest {
 
     @Test
     void measuredPlyHasAKeyForEachOfItsProperties() {
-        assertThat(keysOf(Reinforcement.MEASURED_REQUIRED, Reinforcement.MEASURED_OPTIONAL))
-                .isEqualTo(Keys.MEASURED_PLY.names());
+        Set<String> expected = keysOf(Reinforcement.MEASURED_REQUIRED, Reinforcement.MEASURED_OPTIONAL);
+        expected.removeAll(keysOf(Reinforcement.MEASURED_STRAINS, Set.of()));
+        expected.add("strain-limits");
+        assertThat(Keys.MEASURED_PLY.names()).isEqualTo(expected);
+        assertThat(Keys.MEASURED_STRAINS.names()).isEqualTo(keysOf(Reinforcement.MEASURED_STRAINS, Set.of()));
     }
 
     @Test

@@ -82,7 +82,8 @@ class MaterialFileTest {
                     fibre: own-fibre
                     warp-share: 60 %
                     measured: {fibre-volume-fraction: 45 %, E1: 20 GPa, E2: 18 GPa, G12: 3 GPa, nu12: 0.15, G13: 3 GPa, G23: 3 GPa,
-                               alpha1: 9e-6 1/K, alpha2: 10e-6 1/K}
+                               alpha1: 9e-6 1/K, alpha2: 10e-6 1/K, Xt: 320 MPa, Xc: 250 MPa, Yt: 300 MPa, Yc: 240 MPa,
+                               S: 60 MPa, S23: 40 MPa, strain-limits: {e1t: 1.8 %, e1c: 1.4 %, e2t: 1.7 %, e2c: 1.3 %, g12: 2.5 %}}
                     roll-width: 1 m
                     roll-length: 50 m
                     dry-thickness: 0.2 mm
@@ -103,6 +104,9 @@ class MaterialFileTest {
         Reinforcement cloth = (Reinforcement) all.get(0);
         assertThat(cloth.plies()).containsExactly(new FibrePly((Fibre) all.get(1), Form.WOVEN_CLOTH, 0, 0.2, 0.6));
         assertThat(cloth.measured().orElseThrow().value(Property.G23)).isEqualTo(3e9);
+        assertThat(cloth.measured().orElseThrow().value(Property.S23)).isEqualTo(40e6);
+        assertThat(cloth.measured().orElseThrow().value(Property.YC)).isEqualTo(240e6);
+        assertThat(cloth.measured().orElseThrow().value(Property.STRAIN_12)).isEqualTo(0.025);
         assertThat(cloth.rollWidth()).hasValue(1);
     }
 

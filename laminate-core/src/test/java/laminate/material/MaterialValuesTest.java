@@ -21,6 +21,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import laminate.unit.Dimension;
 import laminate.unit.PriceBasis;
 import org.junit.jupiter.api.Test;
@@ -275,6 +278,101 @@ class MaterialValuesTest {
         assertThatThrownBy(() -> new Reinforcement(
                         "r", "r", Form.MAT, mat(0.3).plies(), Optional.empty(), mat(0.3).figures(), Optional.of(ply)))
                 .hasMessageStartingWith("r (measured): " + property.key());
+    }
+
+    private static Reinforcement measured(Map<Property, Double> more) {
+        Figures ply = Figures.none()
+                .with(Property.FIBRE_VOLUME_FRACTION, 0.5)
+                .with(Property.E1, 21e9)
+                .with(Property.E2, 20e9)
+                .with(Property.G12, 3.5e9)
+                .with(Property.NU12, 0.13);
+        for (Map.Entry<Property, Double> one : more.entrySet()) {
+            ply = ply.with(one.getKey(), one.getValue());
+        }
+        return new Reinforcement(
+                "r", "r", Form.MAT, mat(0.3).plies(), Optional.empty(), mat(0.3).figures(), Optional.of(ply));
+    }
+
+    private static Map<Property, Double> each(double value, Property... properties) {
+        return Stream.of(properties).collect(Collectors.toMap(Function.identity(), property -> value));
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            names = {"XT", "XC", "YT", "YC", "S", "S23", "STRAIN_1T", "STRAIN_1C", "STRAIN_2T", "STRAIN_2C", "STRAIN_12"
+            })
+    void measuredStrengthsAndStrainsAreAboveZeroAndComplete(Property one) {
+        Map<Property, Double> all = each(
+                0.5,
+                Property.XT,
+                Property.XC,
+                Property.YT,
+                Property.YC,
+                Property.S,
+                Property.S23,
+                Property.STRAIN_1T,
+                Property.STRAIN_1C,
+                Property.STRAIN_2T,
+                Property.STRAIN_2C,
+                Property.STRAIN_12);
+        assertThat(measured(all).measured().orElseThrow().value(one)).isEqualTo(0.5);
+        Map<Property, Double> impossible = new EnumMap<>(all);
+        impossible.put(one, 0.0);
+        assertThatThrownBy(() -> measured(impossible))
+                .hasMessage("r (measured): " + one.key() + " must be above zero, not 0.0");
+        Map<Property, Double> incomplete = new EnumMap<>(all);
+        incomplete.remove(one);
+        if (one == Property.S23) {
+            assertThat(measured(incomplete).measured()).isPresent();
+        } else {
+            assertThatThrownBy(() -> measured(incomplete))
+                    .hasMessageContaining("r (measured) has no " + one.key() + "; ");
+        }
+    }
+
+    @Test
+    void measuredStrainsAndS23WantTheStrengths() {
+        String wanted = "r (measured) has no Xt, Xc, Yt, Yc, S to go with its S23 or strain limits";
+        assertThatThrownBy(() -> measured(each(1, Property.S23))).hasMessage(wanted);
+        assertThatThrownBy(() -> measured(each(
+                        0.02,
+                        Property.STRAIN_1T,
+                        Property.STRAIN_1C,
+                        Property.STRAIN_2T,
+                        Property.STRAIN_2C,
+                        Property.STRAIN_12)))
+                .hasMessage(wanted);
+    }
+
+    @Test
+    void aCoreMayStateItsCells() {
+        assertThat(PVC.cellSize()).isEmpty();
+        assertThat(new Core("h", "h", Core.Type.HONEYCOMB, true, PVC.figures().with(Property.CELL_SIZE, 0.0032))
+                        .cellSize())
+                .hasValue(0.0032);
+        assertThatThrownBy(() -> new Core(
+                        "h", "h", Core.Type.HONEYCOMB, true, PVC.figures().with(Property.CELL_SIZE, 0)))
+                .hasMessage("h: cell-size must be above zero, not 0.0");
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"TENSILE_STRENGTH", "COMPRESSIVE_STRENGTH", "SHEAR_STRENGTH"})
+    void aBulkerMayStateItsStrengths(Property property) {
+        Figures figures = BULKING_MAT.figures();
+        assertThat(new Bulker("b", "b", figures.with(property, 4e6)).figures().value(property))
+                .isEqualTo(4e6);
+        assertThatThrownBy(() -> new Bulker("b", "b", figures.with(property, 0)))
+                .hasMessage("b: " + property.key() + " must be above zero, not 0.0");
+    }
+
+    @Test
+    void compressiveStrengthIsAboveZero() {
+        assertThatThrownBy(() -> with(POLYESTER, Property.COMPRESSIVE_STRENGTH, 0))
+                .hasMessageContaining("compressive-strength must be above zero");
+        assertThatThrownBy(() -> new Fibre(
+                        "f", "f", Fibre.Type.ARAMID, E_GLASS.figures().with(Property.COMPRESSIVE_STRENGTH, 0)))
+                .hasMessageContaining("compressive-strength must be above zero");
     }
 
     @ParameterizedTest
