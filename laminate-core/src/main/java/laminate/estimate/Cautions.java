@@ -18,6 +18,7 @@ final class Cautions {
         for (ZoneEstimate zone : estimate.zones()) {
             cautions.addAll(ScheduleCautions.of(zone));
             cautions.addAll(StageCautions.of(zone));
+            cautions.addAll(MirrorCautions.of(zone));
         }
         cautions.addAll(WorkCautions.of(estimate, workshop));
         cautions.addAll(SafetyCautions.of(estimate));

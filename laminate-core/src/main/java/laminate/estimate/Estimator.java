@@ -91,7 +91,7 @@ public final class Estimator {
         List<LaidCoating> coatings = zone.coatings().stream()
                 .map(coating -> LaidCoating.of(coating, workshop))
                 .toList();
-        return new ZoneEstimate(zone, coatings, layers, Laminate.of(plies));
+        return new ZoneEstimate(zone, coatings, layers, Laminate.of(plies), workshop.stiffness());
     }
 
     private static LaidLayer lay(LayerLaying laying, Zone zone, Layer layer, int number) {

@@ -58,6 +58,7 @@ final class FibreLaying {
 
     private LaidLayer lay() {
         List<WettedPly> wetted = wetted();
+        List<LaidPly> plies = plies(wetted);
         double fibreVolume = wetted.stream().mapToDouble(WettedPly::fibreVolume).sum();
         Range resinVolume = wetted.stream().map(WettedPly::resinVolume).reduce(Range.ZERO, Range::plus);
         return new LaidLayer(
@@ -70,7 +71,8 @@ final class FibreLaying {
                 0,
                 0,
                 voids,
-                plies(wetted));
+                LaidPly.plies(plies),
+                LaidPly.strengths(plies));
     }
 
     /** Voids stray too: the thinnest layer has none, the thickest twice those planned. */
@@ -109,15 +111,23 @@ final class FibreLaying {
                 .toList();
     }
 
-    private List<Ply> plies(List<WettedPly> wetted) {
-        List<Ply> plies = new ArrayList<>();
+    private List<LaidPly> plies(List<WettedPly> wetted) {
+        List<LaidPly> plies = new ArrayList<>();
         for (WettedPly ply : wetted) {
             checkPacking(ply);
             double thickness = ply.solidVolume() / (1 - voids);
-            Lamina lamina = lamina(ply.fibre(), ply.fibreVolume() / thickness);
-            plies.add(new Ply(lamina, thickness, ply.fibre().angle()));
+            Strengthened made = made(ply.fibre(), ply.fibreVolume() / thickness);
+            plies.add(new LaidPly(new Ply(made.lamina(), thickness, ply.fibre().angle()), made.origin()));
         }
         return HybridCloth.joined(layer.reinforcement(), plies);
+    }
+
+    private Strengthened made(FibrePly ply, double vf) {
+        Lamina lamina = lamina(ply, vf);
+        return PlyStrengths.asMeasured(lamina, layer.reinforcement()).orElseGet(() -> switch (workshop.strength()) {
+            case LIBRARY -> PlyStrengths.byMicromechanics(lamina, ply, resin, vf, voids);
+            case ISO_12215_5 -> GlassContentRule.strengthen(lamina, ply, resin, vf, voids);
+        });
     }
 
     private Lamina lamina(FibrePly ply, double vf) {

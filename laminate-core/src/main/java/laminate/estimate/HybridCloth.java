@@ -15,24 +15,31 @@ import laminate.theory.ReducedStiffness;
 /**
  * A cloth woven of two fibres is one ply: its yarns lie side by side, not one fibre over the other. Its make-up lists them
  * as plies, so they are joined to one ply of their mean stiffness, or of the stiffness as measured; left apart they would
- * couple stretching and bending.
+ * couple stretching and bending. Its strength is known only if measured: yarns of the stiffer fibre break first and load the
+ * others.
  */
 final class HybridCloth {
 
+    private static final String NO_STRENGTH =
+            "a cloth of two fibres breaks as neither of them; it wants measured strengths";
+
     private HybridCloth() {}
 
-    static List<Ply> joined(Reinforcement reinforcement, List<Ply> plies) {
+    static List<LaidPly> joined(Reinforcement reinforcement, List<LaidPly> laid) {
+        List<Ply> plies = LaidPly.plies(laid);
         boolean woven =
                 reinforcement.plies().stream().allMatch(ply -> ply.form().architecture() == Form.Architecture.WOVEN);
         double angle = plies.get(0).angleDegrees();
         boolean oneWay = plies.stream().allMatch(ply -> ply.angleDegrees() == angle);
         if (!woven || !oneWay || plies.size() == 1) {
-            return plies;
+            return laid;
         }
         return List.of(
                 reinforcement.measured().isPresent()
-                        ? new Ply(plies.get(0).lamina(), thickness(plies), angle)
-                        : join(plies, angle));
+                        ? new LaidPly(
+                                new Ply(plies.get(0).lamina(), thickness(plies), angle),
+                                laid.get(0).strength())
+                        : new LaidPly(join(plies, angle), StrengthOrigin.missing(NO_STRENGTH)));
     }
 
     private static double thickness(List<Ply> plies) {

@@ -18,6 +18,7 @@ import laminate.theory.Ply;
  * @param givenMass mass of a ply that is given directly (kg/m²)
  * @param voids void volume fraction of a reinforced layer
  * @param plies the plies that carry load, first towards the mould
+ * @param strengths where the strength of each ply comes from, one for one
  */
 public record LaidLayer(
         Layer layer,
@@ -29,11 +30,21 @@ public record LaidLayer(
         double bedMass,
         double givenMass,
         double voids,
-        List<Ply> plies) {
+        List<Ply> plies,
+        List<StrengthOrigin> strengths) {
 
-    /** Copies the plies. */
+    /**
+     * Copies the plies.
+     *
+     * @throws IllegalArgumentException if there is not one origin of strength for each ply
+     */
     public LaidLayer {
         plies = List.copyOf(plies);
+        strengths = List.copyOf(strengths);
+        if (strengths.size() != plies.size()) {
+            throw new IllegalArgumentException(
+                    plies.size() + " plies cannot have " + strengths.size() + " origins of strength");
+        }
     }
 
     /**

@@ -43,9 +43,10 @@ final class LayerLaying {
 
     private static LaidLayer layCore(CoreLayer layer) {
         double thickness = layer.thickness() + layer.bed().map(Bed::thickness).orElse(0.0);
-        List<Ply> plies = new ArrayList<>();
-        layer.bed().ifPresent(bed -> plies.add(new Ply(isotropic(bed.paste().figures()), bed.thickness(), 0)));
-        plies.add(new Ply(lamina(layer.core()), layer.thickness(), layer.angle()));
+        List<LaidPly> plies = new ArrayList<>();
+        layer.bed().ifPresent(bed -> plies.add(bedPly(bed)));
+        Strengthened core = UnreinforcedStrengths.core(lamina(layer.core()), layer.core());
+        plies.add(new LaidPly(new Ply(core.lamina(), layer.thickness(), layer.angle()), core.origin()));
         return unreinforced(
                 layer,
                 thickness,
@@ -55,6 +56,11 @@ final class LayerLaying {
                         .map(bed -> bed.thickness() * bed.paste().densityCured())
                         .orElse(0.0),
                 plies);
+    }
+
+    private static LaidPly bedPly(Bed bed) {
+        Strengthened paste = UnreinforcedStrengths.paste(isotropic(bed.paste().figures()), bed.paste());
+        return new LaidPly(new Ply(paste.lamina(), bed.thickness(), 0), paste.origin());
     }
 
     /** A bed takes the place of the resin at the face towards the mould. */
@@ -67,20 +73,43 @@ final class LayerLaying {
 
     private static LaidLayer layBulker(BulkerLayer layer) {
         double thickness = layer.bulker().thickness();
-        List<Ply> plies = List.of(new Ply(isotropic(layer.bulker().figures()), thickness, 0));
+        Strengthened mat = UnreinforcedStrengths.bulker(isotropic(layer.bulker().figures()), layer.bulker());
+        List<LaidPly> plies = List.of(new LaidPly(new Ply(mat.lamina(), thickness, 0), mat.origin()));
         return unreinforced(
                 layer, thickness, layer.bulker().arealMass(), layer.bulker().resinUptake(), 0, plies);
     }
 
     private static LaidLayer unreinforced(
-            Layer layer, double thickness, double core, double resin, double bed, List<Ply> plies) {
-        return new LaidLayer(layer, Range.exactly(thickness), 0, 0, core, Range.exactly(resin), bed, 0, 0, plies);
+            Layer layer, double thickness, double core, double resin, double bed, List<LaidPly> plies) {
+        return new LaidLayer(
+                layer,
+                Range.exactly(thickness),
+                0,
+                0,
+                core,
+                Range.exactly(resin),
+                bed,
+                0,
+                0,
+                LaidPly.plies(plies),
+                LaidPly.strengths(plies));
     }
 
     private static LaidLayer layLamina(LaminaLayer layer) {
         double mass = layer.density() * layer.thickness();
         List<Ply> plies = List.of(new Ply(layer.lamina(), layer.thickness(), layer.angle()));
-        return new LaidLayer(layer, Range.exactly(layer.thickness()), 0, 0, 0, Range.ZERO, 0, mass, 0, plies);
+        return new LaidLayer(
+                layer,
+                Range.exactly(layer.thickness()),
+                0,
+                0,
+                0,
+                Range.ZERO,
+                0,
+                mass,
+                0,
+                plies,
+                List.of(UnreinforcedStrengths.given(layer.lamina())));
     }
 
     private static Lamina lamina(Core core) {

@@ -48,7 +48,7 @@ final class PlyStiffness {
                 : lamina;
     }
 
-    private static FibreProperties fibre(Fibre fibre) {
+    static FibreProperties fibre(Fibre fibre) {
         Figures figures = fibre.figures();
         return FibreProperties.of(
                         figures.value(Property.E1),
@@ -58,7 +58,7 @@ final class PlyStiffness {
                 .withExpansion(figures.value(Property.ALPHA1), figures.value(Property.ALPHA2));
     }
 
-    private static MatrixProperties matrix(Resin resin) {
+    static MatrixProperties matrix(Resin resin) {
         Figures figures = resin.figures();
         return MatrixProperties.of(figures.value(Property.E), figures.value(Property.NU))
                 .withExpansion(figures.value(Property.ALPHA));

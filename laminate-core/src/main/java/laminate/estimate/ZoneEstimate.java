@@ -1,9 +1,15 @@
 package laminate.estimate;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import laminate.material.Figure;
+import laminate.material.Form;
+import laminate.part.ReinforcementLayer;
 import laminate.part.Zone;
 import laminate.process.Range;
+import laminate.process.StiffnessBasis;
 import laminate.theory.Laminate;
 
 /**
@@ -13,13 +19,33 @@ import laminate.theory.Laminate;
  * @param coatings its coatings, in the order of the zone
  * @param layers its layers, mould face first
  * @param laminate the plies of all layers, without coatings
+ * @param stiffness how the moduli of the plies were reckoned
  */
-public record ZoneEstimate(Zone zone, List<LaidCoating> coatings, List<LaidLayer> layers, Laminate laminate) {
+public record ZoneEstimate(
+        Zone zone, List<LaidCoating> coatings, List<LaidLayer> layers, Laminate laminate, StiffnessBasis stiffness) {
 
     /** Copies the lists. */
     public ZoneEstimate {
         coatings = List.copyOf(coatings);
         layers = List.copyOf(layers);
+    }
+
+    /**
+     * What is left of the moduli of theory in plies of this zone. Measured plies are as they were measured.
+     *
+     * @return the knock-downs that apply, by how the fibres lie
+     */
+    public Map<Form.Architecture, Figure> knockDowns() {
+        Map<Form.Architecture, Figure> applied = new EnumMap<>(Form.Architecture.class);
+        for (LaidLayer laid : layers) {
+            if (laid.layer() instanceof ReinforcementLayer layer
+                    && layer.reinforcement().measured().isEmpty()) {
+                layer.reinforcement().plies().stream()
+                        .map(ply -> ply.form().architecture())
+                        .forEach(lying -> stiffness.knockDown(lying).ifPresent(factor -> applied.put(lying, factor)));
+            }
+        }
+        return applied;
     }
 
     /**

@@ -2,6 +2,7 @@ package laminate.process;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import laminate.material.Figure;
 import laminate.material.Form;
 import laminate.material.Status;
@@ -60,10 +61,20 @@ public record StiffnessBasis(Micromechanics model, Figure mat, Figure woven) {
      * @return the factor
      */
     public double knockDown(Form form) {
-        return switch (form.architecture()) {
-            case RANDOM -> mat.value();
-            case WOVEN -> woven.value();
-            case STRAIGHT -> 1;
+        return knockDown(form.architecture()).map(Figure::value).orElse(1.0);
+    }
+
+    /**
+     * The knock-down of an architecture with its source.
+     *
+     * @param architecture how the fibres of a ply lie
+     * @return the factor, empty for straight plies, which have none
+     */
+    public Optional<Figure> knockDown(Form.Architecture architecture) {
+        return switch (architecture) {
+            case RANDOM -> Optional.of(mat);
+            case WOVEN -> Optional.of(woven);
+            case STRAIGHT -> Optional.empty();
         };
     }
 

@@ -3,6 +3,7 @@ package laminate.estimate;
 import static laminate.testing.TestMaterials.CARBON;
 import static laminate.testing.TestMaterials.CUMENE;
 import static laminate.testing.TestMaterials.EPOXY;
+import static laminate.testing.TestMaterials.E_GLASS;
 import static laminate.testing.TestMaterials.FLAX;
 import static laminate.testing.TestMaterials.FLOWCOAT;
 import static laminate.testing.TestMaterials.GELCOAT;
@@ -13,10 +14,12 @@ import static laminate.testing.TestMaterials.POLYESTER;
 import static laminate.testing.TestMaterials.POLYSTYRENE;
 import static laminate.testing.TestMaterials.PVC;
 import static laminate.testing.TestMaterials.VINYLESTER;
+import static laminate.testing.TestMaterials.biaxial;
 import static laminate.testing.TestMaterials.combination;
 import static laminate.testing.TestMaterials.mat;
 import static laminate.testing.TestMaterials.roving;
 import static laminate.testing.TestMaterials.single;
+import static laminate.testing.TestMaterials.stitched;
 import static laminate.testing.TestMaterials.waxed;
 import static laminate.testing.TestMaterials.with;
 import static laminate.testing.TestParts.HAND;
@@ -37,7 +40,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import laminate.material.FibrePly;
 import laminate.material.Figures;
 import laminate.material.Form;
 import laminate.material.Property;
@@ -350,6 +355,62 @@ class CautionsTest {
             check(zone, "Estimates for planning and teaching", true);
         }
         check(coated(List.of(coating(PAINT, new Film(Film.Basis.WET, 0.0001))), MAT), "isocyanate", true);
+    }
+
+    private static Reinforcement quadriaxial() {
+        return stitched(
+                "quadriaxial",
+                FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.2),
+                FibrePly.of(E_GLASS, Form.STITCHED, 45, 0.2),
+                FibrePly.of(E_GLASS, Form.STITCHED, 90, 0.2),
+                FibrePly.of(E_GLASS, Form.STITCHED, -45, 0.2));
+    }
+
+    /** Two such rolls back to back: 0/45/90/-45 and 45/90/-45/0, so that the slanted plies do not mirror. */
+    @Test
+    void aMirroredRollOfFourDirectionsStaysCoupled() {
+        String text = "panel: mirrored, quadriaxial lies other face down with its slanted plies exchanged";
+        Layer roll = hand(quadriaxial());
+        Zone zone = zone(1, MAT, roll, turned(quadriaxial(), HAND, 0), MAT);
+        check(zone, text, true);
+        var coupling = new Estimator(Workshop.USUAL).lay(zone).laminate().coupling();
+        assertThat(texts(zone, Workshop.USUAL))
+                .anyMatch(t -> t.contains(String.format(
+                        Locale.ROOT, "B16 = %.0f N and B26 = %.0f N", coupling.get(0, 2), coupling.get(1, 2))));
+        assertThat(Math.abs(coupling.get(0, 2))).isGreaterThan(100);
+        check(zone(1, roll, turned(quadriaxial(), HAND, 0), MAT), text, false);
+        check(zone(1, roll, roll), text, false);
+        check(zone(1, roll), text, false);
+    }
+
+    /** Swung by 90°, ±45 is its own image; 0/90 is at once; a woven ply may be a quarter turn off; a mat has no angle. */
+    @Test
+    void aMirroredRollOfTwoDirectionsIsSymmetric() {
+        Reinforcement slanted = stitched(
+                "slanted",
+                FibrePly.of(E_GLASS, Form.MAT, 10, 0.3),
+                FibrePly.of(E_GLASS, Form.STITCHED, 45, 0.2),
+                FibrePly.of(E_GLASS, Form.STITCHED, -45, 0.2));
+        check(zone(1, hand(slanted), turned(slanted, HAND, 90)), "mirrored", false);
+        check(zone(1, hand(slanted), turned(slanted, HAND, 0)), "mirrored, slanted lies", true);
+        check(zone(1, hand(biaxial(0.6)), turned(biaxial(0.6), HAND, 0)), "mirrored", false);
+        Reinforcement woven = combination(0.6, 0.3);
+        check(zone(1, hand(woven), turned(woven, HAND, 90)), "mirrored", false);
+    }
+
+    /** Exchanged plies whose couplings cancel each other leave nothing to mind. */
+    @Test
+    void exchangedPliesThatCancelCallForNothing() {
+        Reinforcement slanted = stitched(
+                "slanted",
+                FibrePly.of(E_GLASS, Form.STITCHED, 30, 0.2),
+                FibrePly.of(E_GLASS, Form.STITCHED, 60, 0.2),
+                FibrePly.of(E_GLASS, Form.STITCHED, -60, 0.2),
+                FibrePly.of(E_GLASS, Form.STITCHED, -30, 0.2));
+        check(zone(1, hand(slanted), turned(slanted, HAND, 0)), "mirrored", true);
+        Reinforcement uneven = stitched(
+                "uneven", FibrePly.of(E_GLASS, Form.STITCHED, 0, 0.2), FibrePly.of(E_GLASS, Form.STITCHED, 90, 0.2));
+        check(zone(1, hand(uneven), turned(uneven, HAND, 90)), "mirrored", false);
     }
 
     /** Schedule before safety, each once, and each with a source; ours come first where two zones share one. */

@@ -19,6 +19,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import laminate.material.FibrePly;
 import laminate.material.Figure;
@@ -82,6 +83,22 @@ class PlyStiffnessTest {
         assertThat(StiffnessBasis.USUAL.knockDown(Form.TISSUE)).isEqualTo(0.81);
         assertThat(StiffnessBasis.USUAL.knockDown(Form.WOVEN_ROVING)).isEqualTo(0.88);
         assertThat(StiffnessBasis.USUAL.knockDown(Form.STITCHED)).isEqualTo(1);
+    }
+
+    @Test
+    void aZoneTellsTheKnockDownsOfItsPlies() {
+        assertThat(knockDowns(hand(unidirectional(0.6)))).isEmpty();
+        assertThat(knockDowns(hand(measured(roving(0.6), ply())))).isEmpty();
+        assertThat(knockDowns(hand(unidirectional(0.6)), hand(mat(0.3))))
+                .containsExactly(Map.entry(Form.Architecture.RANDOM, StiffnessBasis.USUAL.mat()));
+        assertThat(knockDowns(hand(roving(0.6)), hand(mat(0.3))))
+                .containsExactly(
+                        Map.entry(Form.Architecture.RANDOM, StiffnessBasis.USUAL.mat()),
+                        Map.entry(Form.Architecture.WOVEN, StiffnessBasis.USUAL.woven()));
+    }
+
+    private static Map<Form.Architecture, Figure> knockDowns(Layer... layers) {
+        return new Estimator(Workshop.USUAL).lay(zone(1, layers)).knockDowns();
     }
 
     @ParameterizedTest
