@@ -1,7 +1,12 @@
 package laminate.print;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import laminate.estimate.ZoneEstimate;
+import laminate.material.Figure;
+import laminate.material.Form;
 import laminate.print.Table.Column;
 import laminate.theory.Deformation;
 import laminate.theory.EngineeringConstants;
@@ -19,12 +24,14 @@ final class StiffnessSection {
         this.matrices = matrices;
     }
 
-    void addTo(Report.Builder report, Laminate laminate) {
+    void addTo(Report.Builder report, ZoneEstimate zone) {
+        Laminate laminate = zone.laminate();
         report.heading(3, "Stiffness" + (laminate.isCoupled() ? ", free to couple (unsymmetric)" : ""));
         Optional<ZoneStiffness> constants = ZoneStiffness.of(laminate);
         constants.ifPresentOrElse(
                 known -> addConstants(report, known),
                 () -> report.paragraph("No moduli: the plies are too unlike for the sum to be inverted."));
+        addKnockDowns(report, zone.knockDowns());
         constants.ifPresent(known -> addBeamStiffness(report, known));
         constants.flatMap(ZoneStiffness::expansion).ifPresent(free -> addExpansion(report, free));
         if (matrices) {
@@ -43,6 +50,24 @@ final class StiffnessSection {
         addRow(table, "in plane", stiffness.inPlane());
         addRow(table, "in bending", stiffness.bending());
         report.grid(table.build());
+    }
+
+    /** As a workshop file writes it: mat 81 %, woven 88 %. */
+    private static void addKnockDowns(Report.Builder report, Map<Form.Architecture, Figure> knockDowns) {
+        if (!knockDowns.isEmpty()) {
+            report.fact(
+                    "knock-downs",
+                    knockDowns.entrySet().stream()
+                            .map(entry -> word(entry.getKey()) + " "
+                                    + Measures.count(
+                                            Unit.PERCENT.fromSi(entry.getValue().value()))
+                                    + " %")
+                            .collect(Collectors.joining(", ", "", " of the moduli of theory")));
+        }
+    }
+
+    private static String word(Form.Architecture lying) {
+        return lying == Form.Architecture.RANDOM ? "mat" : "woven";
     }
 
     private void addRow(Table.Builder table, String name, EngineeringConstants constants) {

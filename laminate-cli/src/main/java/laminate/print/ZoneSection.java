@@ -28,7 +28,7 @@ final class ZoneSection {
             report.heading(3, "Coatings").grid(coatings(estimate.coatings()));
         }
         report.heading(3, "Layers, mould face first").grid(layers(estimate));
-        stiffness.addTo(report, estimate.laminate());
+        stiffness.addTo(report, estimate);
     }
 
     private void addTotals(Report.Builder report, ZoneEstimate estimate) {
