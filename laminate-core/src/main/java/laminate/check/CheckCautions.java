@@ -1,0 +1,112 @@
+package laminate.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import laminate.estimate.Caution;
+import laminate.material.Status;
+
+/** What to mind about the results of a check, those of the part itself first. */
+final class CheckCautions {
+    private static final String COMMON = "common practice, no source";
+    private static final Caution NO_APPROVAL = caution(
+            "Linear elastic theory of thin laminates and flat panels with ideal edges; not a class approval. Where a part"
+                    + " carries people or keeps water out, the code that applies and licensed practice decide.",
+            COMMON);
+    private static final Caution STRENGTHS = caution(
+            "Strengths are those of sound, dry, new laminate as the library or the file states them; wet, fatigued or"
+                    + " hot laminate has less. Test pieces of your own laminate come before any figure of a list.",
+            COMMON);
+    private static final Caution PANELS = caution(
+            "Panels are reckoned as flat rectangles without curvature, holes, or stiffness of what they are joined to;"
+                    + " their corners, bonds and fastenings are not judged.",
+            COMMON);
+    private static final Caution WRINKLING = caution(
+            "Faces on a core are judged with half of the ideal wrinkling stress, as waviness from making takes the rest.",
+            "ISO 12215-5:2008, coefficient from memory");
+
+    private CheckCautions() {}
+
+    static List<Caution> of(List<ZoneCheck> zones, List<PanelCheck> panels, List<BeamCheck> beams) {
+        List<Caution> found = new ArrayList<>();
+        panels.forEach(panel -> ofPanel(found, panel));
+        zones.forEach(zone -> ofZone(found, zone));
+        if (zones.stream().allMatch(zone -> zone.loadCases().isEmpty()) && panels.isEmpty() && beams.isEmpty()) {
+            return found;
+        }
+        weakest(zones)
+                .ifPresent(status -> found.add(new Caution(
+                        Caution.Kind.SAFETY,
+                        "The least certain figure behind the strengths is " + standing(status) + ".",
+                        COMMON,
+                        Status.COMMON_PRACTICE)));
+        found.add(STRENGTHS);
+        if (!panels.isEmpty()) {
+            found.add(PANELS);
+        }
+        found.add(NO_APPROVAL);
+        return List.copyOf(found);
+    }
+
+    private static void ofPanel(List<Caution> found, PanelCheck panel) {
+        String name = "panel " + panel.plan().name() + ": ";
+        if (panel.isBeyondSmallDeflection()) {
+            found.add(caution(
+                    name + "small-deflection theory gives more than half the thickness, which is beyond its range;"
+                            + (panel.large().isPresent()
+                                    ? " the large deflection counts. Moments, stresses and reserve factors are those of"
+                                            + " small deflection."
+                                    : " and no large deflection was found, the panel may have buckled."),
+                    COMMON));
+        }
+        if (panel.large().filter(large -> !large.isStable()).isPresent()) {
+            found.add(caution(name + "the state found does not stay when nudged: the panel has buckled.", COMMON));
+        }
+        if (!panel.bending().response().convergence().reached()) {
+            found.add(caution(name + "the solution has not settled within its tolerance.", COMMON));
+        }
+    }
+
+    private static void ofZone(List<Caution> found, ZoneCheck zone) {
+        String name = "zone " + zone.zone().zone().name() + ": ";
+        if (!zone.notJudged().isEmpty()) {
+            found.add(
+                    caution(name + "plies without strength are not judged: " + names(zone.notJudged()) + ".", COMMON));
+        }
+        if (!zone.assumedShear().isEmpty()) {
+            found.add(caution(
+                    name + "shear moduli across the thickness were not given and are taken as G12 in "
+                            + zone.assumedShear().size() + " of "
+                            + zone.zone().laminate().plies().size() + " plies.",
+                    COMMON));
+        }
+    }
+
+    /** The weakest standing of the strengths, if it is weaker than printed. */
+    private static Optional<Status> weakest(List<ZoneCheck> zones) {
+        return zones.stream()
+                .flatMap(zone -> zone.zone().layers().stream())
+                .flatMap(layer -> layer.strengths().stream())
+                .flatMap(strength -> strength.status().stream())
+                .filter(status -> status == Status.MEMORY || status == Status.COMMON_PRACTICE)
+                .max(Comparator.naturalOrder());
+    }
+
+    private static String standing(Status status) {
+        return status == Status.MEMORY ? "cited from memory" : "common practice without a source";
+    }
+
+    private static String names(List<NotJudged> plies) {
+        return String.join(
+                ", ",
+                plies.stream()
+                        .map(ply -> ply.ply() + 1 + " " + ply.material() + " (" + ply.reason() + ")")
+                        .toList());
+    }
+
+    private static Caution caution(String text, String source) {
+        Status status = source.equals(COMMON) ? Status.COMMON_PRACTICE : Status.MEMORY;
+        return new Caution(Caution.Kind.SAFETY, text, source, status);
+    }
+}
