@@ -28,7 +28,9 @@ public final class EquilibriumShear {
 
     private final Matrix2 curvature;
 
-    /** ∫ P (e + ζ k) dζ from the mould face to the lower side of each ply, and from its upper side to the inner face. */
+    /**
+     * ∫ P (e + ζ k) dζ from the mould face to the lower side of each ply, and from its upper side to the inner face.
+     */
     private final List<Matrix2> below = new ArrayList<>();
 
     private final List<Matrix2> above = new ArrayList<>();

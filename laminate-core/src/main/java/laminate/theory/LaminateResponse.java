@@ -30,8 +30,8 @@ public record LaminateResponse(
     }
 
     /**
-     * Response to a load by classical laminate theory, σ = Q̄ (ε0 + z κ − α ΔT − β c), and shear across the thickness by
-     * {@link EquilibriumShear}.
+     * Response to a load by classical laminate theory, σ = Q̄ (ε0 + z κ − α ΔT − β c), and shear across the thickness
+     * by {@link EquilibriumShear}.
      */
     static LaminateResponse of(Laminate laminate, LaminateLoad load) {
         List<Vector3> free = FreeStrain.of(laminate, load);

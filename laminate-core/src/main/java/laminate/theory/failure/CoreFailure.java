@@ -10,8 +10,8 @@ public final class CoreFailure {
     private CoreFailure() {}
 
     /**
-     * Core shear: (τ13/S13)² + (τ23/S23)². Failure at 1; an ellipse between the two directions, exact for one alone and,
-     * with S13 = S23, for a foam in any direction. Common practice, no source.
+     * Core shear: (τ13/S13)² + (τ23/S23)². Failure at 1; an ellipse between the two directions, exact for one alone
+     * and, with S13 = S23, for a foam in any direction. Common practice, no source.
      *
      * @param shear τ13, τ23 (Pa)
      * @param strength strength of the core (Pa)

@@ -99,8 +99,8 @@ public enum Criterion {
     }
 
     /**
-     * What judges a lamina when this criterion is chosen for a whole laminate: itself where it applies; otherwise, if it
-     * is one for plies, the own criteria of a mat (isotropic) or a core (shear and crushing).
+     * What judges a lamina when this criterion is chosen for a whole laminate: itself where it applies; otherwise, if
+     * it is one for plies, the own criteria of a mat (isotropic) or a core (shear and crushing).
      *
      * @param strength strength of the lamina
      * @return the criteria, maybe none

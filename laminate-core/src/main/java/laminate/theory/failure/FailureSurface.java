@@ -39,8 +39,8 @@ public record FailureSurface(Term xTerm, Term yTerm, List<SurfacePoint> points) 
      * @param chosen the criterion for plies with directions; mats and cores have their own
      * @param rays how many rays, at least 1
      * @return the surface; without points where the constant load fails alone
-     * @throws IllegalArgumentException if the terms cannot be given together, the constant load has one of them, or there
-     *     is no ray
+     * @throws IllegalArgumentException if the terms cannot be given together, the constant load has one of them, or
+     *     there is no ray
      */
     public static FailureSurface trace(
             Laminate laminate, LaminateLoad constant, Term xTerm, Term yTerm, Criterion chosen, int rays) {

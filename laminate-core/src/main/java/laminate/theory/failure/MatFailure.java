@@ -18,8 +18,8 @@ public final class MatFailure {
     /**
      * Isotropic plane stress, f = (1/T − 1/C) p + [1/(TC) − 1/(4 S²)] p² + q²/S². Failure at 1.
      *
-     * <p>It is the tensor polynomial of Tsai and Wu (1971) for a material without directions, F66 = 2 (F11 − F12), so that
-     * the interaction follows from the shear strength and nothing is assumed: the surface passes through all three
+     * <p>It is the tensor polynomial of Tsai and Wu (1971) for a material without directions, F66 = 2 (F11 − F12), so
+     * that the interaction follows from the shear strength and nothing is assumed: the surface passes through all three
      * strengths. With T = C = √3 S it is von Mises. Valid for short-term stress in the plane of a mat.
      *
      * @param stress σ1, σ2, τ12 (Pa)

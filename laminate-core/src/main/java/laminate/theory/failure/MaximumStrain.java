@@ -7,8 +7,8 @@ import laminate.theory.StrainLimits;
 import laminate.theory.Vector3;
 
 /**
- * Maximum strain: each mechanical strain of the ply against its own limit (Jones 1999, ch. 2). Mechanical strain is what
- * goes with stress, ε1 = (σ1 − ν12 σ2)/E1, ε2 = (σ2 − ν21 σ1)/E2, γ12 = τ12/G12; free expansion is no part of it.
+ * Maximum strain: each mechanical strain of the ply against its own limit (Jones 1999, ch. 2). Mechanical strain is
+ * what goes with stress, ε1 = (σ1 − ν12 σ2)/E1, ε2 = (σ2 − ν21 σ1)/E2, γ12 = τ12/G12; free expansion is no part of it.
  */
 public final class MaximumStrain {
     private MaximumStrain() {}
@@ -25,8 +25,8 @@ public final class MaximumStrain {
     }
 
     /**
-     * The failure index: the largest of the strains over their limits. Failure at 1. With limits of strength over modulus
-     * the ply is taken as linear up to failure, which in shear it is not.
+     * The failure index: the largest of the strains over their limits. Failure at 1. With limits of strength over
+     * modulus the ply is taken as linear up to failure, which in shear it is not.
      *
      * @param stress σ1, σ2, τ12 (Pa)
      * @param lamina moduli of the ply

@@ -10,13 +10,14 @@ import laminate.theory.Laminate;
 import laminate.theory.LaminateLoad;
 
 /**
- * Progressive failure by ply discount, from the first ply to the last (Jones 1999, ch. 4; Kaw 2006, ch. 5, from memory).
+ * Progressive failure by ply discount, from the first ply to the last (Jones 1999, ch. 4; Kaw 2006, ch. 5, from
+ * memory).
  *
- * <p>The mechanical load grows; at each step the plies with the least reserve factor fail together (those within 10⁻⁶ of
- * it), lose stiffness by a {@link PlyDiscount}, and the laminate is worked out anew, residual stress included. The load
- * is never taken back: what would fail at a lower one fails at once. A ply that has cracked is judged on by maximum
- * stress and breaks when it fails once more; one that has broken carries no more and is not judged. An estimate of ultimate load on the safe side for brittle
- * plies: a cracked ply in truth keeps carrying between its cracks.
+ * <p>The mechanical load grows; at each step the plies with the least reserve factor fail together (those within 10⁻⁶
+ * of it), lose stiffness by a {@link PlyDiscount}, and the laminate is worked out anew, residual stress included. The
+ * load is never taken back: what would fail at a lower one fails at once. A ply that has cracked is judged on by
+ * maximum stress and breaks when it fails once more; one that has broken carries no more and is not judged. An estimate
+ * of ultimate load on the safe side for brittle plies: a cracked ply in truth keeps carrying between its cracks.
  *
  * @param steps the steps in order of load
  * @param survivors plies that never break, 0 at the mould face: without strength, or never stressed to it

@@ -13,7 +13,8 @@ public record ReserveFactor(double value, Criterion criterion, Mode mode) {
     /**
      * Checks the factor.
      *
-     * @param value factor on the mechanical load at which the criterion is reached; 0 if residual stress alone reaches it
+     * @param value factor on the mechanical load at which the criterion is reached; 0 if residual stress alone reaches
+     *     it
      * @param criterion the criterion
      * @param mode the mode; for a criterion that mixes stresses, the stress nearest to its strength
      * @throws IllegalArgumentException if the factor is negative or not finite

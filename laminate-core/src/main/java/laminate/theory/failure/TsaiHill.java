@@ -13,9 +13,9 @@ public final class TsaiHill {
     private TsaiHill() {}
 
     /**
-     * The failure index f = (σ1/X)² − σ1σ2/X² + (σ2/Y)² + (τ12/S)², X by the sign of σ1 also in the cross term, Y by the
-     * sign of σ2. Failure at 1; quadratic in the stress, so that f = 0.25 has a reserve factor of 2. For plies with one
-     * fibre direction or two; gives no mode of its own.
+     * The failure index f = (σ1/X)² − σ1σ2/X² + (σ2/Y)² + (τ12/S)², X by the sign of σ1 also in the cross term, Y by
+     * the sign of σ2. Failure at 1; quadratic in the stress, so that f = 0.25 has a reserve factor of 2. For plies with
+     * one fibre direction or two; gives no mode of its own.
      *
      * @param stress σ1, σ2, τ12 (Pa)
      * @param strength strength of the ply (Pa)

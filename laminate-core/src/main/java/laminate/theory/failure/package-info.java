@@ -3,8 +3,8 @@
  *
  * <p><b>Reserve factor.</b> The number by which the mechanical load can be multiplied until a criterion is reached; the
  * residual stress of cooling and moisture stays as it is. σ(R) = σ<sub>residual</sub> + R σ<sub>mechanical</sub>. It is
- * 0 where the residual stress alone reaches the criterion, and absent where no load however high reaches it; it is never
- * infinite or not a number.
+ * 0 where the residual stress alone reaches the criterion, and absent where no load however high reaches it; it is
+ * never infinite or not a number.
  *
  * <p><b>Criteria</b> are linear elastic and judge stress at a point; none is a class approval. Stresses are in the axes
  * of the ply: σ1 along direction 1, σ2 across it, τ12. Strengths are positive, also of compression.

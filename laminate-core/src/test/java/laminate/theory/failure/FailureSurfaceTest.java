@@ -44,6 +44,23 @@ class FailureSurfaceTest {
         }
     }
 
+    /** Crushing grows with the square of the load: the two terms do not just add up. */
+    @Test
+    void crushingUnderTwoMomentsIsOnTheCriterion() {
+        Laminate sandwich = RandomStrength.laminate(new Random(9), true);
+        FailureSurface surface =
+                FailureSurface.trace(sandwich, LaminateLoad.NONE, Term.MX, Term.MY, Criterion.CRUSHING, 24);
+        assertThat(surface.points()).isNotEmpty();
+        for (SurfacePoint point : surface.points()) {
+            LaminateLoad load = LaminateLoad.NONE.with(Term.MX, point.x()).with(Term.MY, point.y());
+            assertThat(FailureAnalysis.of(sandwich, load)
+                            .firstPly(Criterion.CRUSHING)
+                            .orElseThrow()
+                            .factor())
+                    .isCloseTo(1, within(1e-9));
+        }
+    }
+
     /** One 0° ply of 2 mm under Nx, Ny by maximum stress: a rectangle of strengths times thickness. */
     @Test
     void maximumStressOfOnePlyIsARectangle() {

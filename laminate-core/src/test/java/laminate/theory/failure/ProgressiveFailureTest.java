@@ -16,6 +16,7 @@ import laminate.theory.PlyStrength;
 import laminate.theory.Resultants;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Ply discount from the first ply to the last. */
@@ -26,7 +27,10 @@ class ProgressiveFailureTest {
             .withStrength(PlyStrength.of(1000e6, 700e6, 40e6, 140e6, 70e6));
     private static final LaminateLoad PULL = LaminateLoad.NONE.with(Term.NX, 1e6);
 
-    /** The 90° plies crack, then the 0° plies split, held back across by the others, then their fibres break: 2 × 1 mm × Xt. */
+    /**
+     * The 90° plies crack, then the 0° plies split, held back across by the others, then their fibres break: 2 × 1 mm ×
+     * Xt.
+     */
     @Test
     void aCrossPlyCracksThenBreaks() {
         Laminate laminate = laminate(PLY, 0, 90, 90, 0);
@@ -53,6 +57,17 @@ class ProgressiveFailureTest {
         assertThat(failure.firstPlyFactor().orElseThrow()).isCloseTo(40e6 * 0.001 / 1e6, within(1e-12));
         assertThat(failure.lastPlyFactor().orElseThrow())
                 .isCloseTo(failure.firstPlyFactor().orElseThrow(), within(1e-9));
+        assertThat(failure.survivors()).isEmpty();
+    }
+
+    /** Strengths that differ by rounding fail together; by a ten-thousandth, one after the other. */
+    @ParameterizedTest
+    @CsvSource({"1e-8, 2", "1e-4, 1"})
+    void pliesThatFailAtNearlyTheSameLoadGoTogether(double difference, int first) {
+        Lamina other = PLY.withStrength(PlyStrength.of(1000e6 * (1 + difference), 700e6, 40e6, 140e6, 70e6));
+        Laminate laminate = Laminate.of(List.of(new Ply(PLY, 0.001, 0), new Ply(other, 0.001, 0)));
+        ProgressiveFailure failure = ProgressiveFailure.of(laminate, PULL, Criterion.MAX_STRESS, PlyDiscount.BY_MODE);
+        assertThat(failure.steps().get(0).failed()).hasSize(first);
         assertThat(failure.survivors()).isEmpty();
     }
 
