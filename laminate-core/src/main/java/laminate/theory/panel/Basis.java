@@ -106,7 +106,8 @@ final class Basis {
      * leaving out one unknown that it needs, which changes no strain.
      */
     private void removeRigidMotion() {
-        boolean turns = has(Field.U, Shapes.ONE, Shapes.ONE, false, true) && has(Field.V, Shapes.ONE, Shapes.ONE, true, false);
+        boolean turns =
+                has(Field.U, Shapes.ONE, Shapes.ONE, false, true) && has(Field.V, Shapes.ONE, Shapes.ONE, true, false);
         if (turns) {
             unknowns.remove(find(Field.U, Shapes.ONE, linear(Field.U)));
         }
@@ -163,9 +164,12 @@ final class Basis {
         return unknowns.get(i);
     }
 
-    /** Whether half a turn about the middle leaves the supports as they are. */
-    boolean isTurnable() {
-        return mirrorsAlongX && mirrorsAlongY;
+    /**
+     * The character that a laminate which couples shear with stretching adds: such a laminate reverses when mirrored
+     * along x and when mirrored along y.
+     */
+    int reversal() {
+        return (mirrorsAlongX ? 1 : 0) + (mirrorsAlongY ? 2 : 0);
     }
 
     /** False for two unknowns of which every product of derivatives has an integral of zero. */
@@ -178,23 +182,26 @@ final class Basis {
      * The unknowns in groups that do not couple in a linear problem. Within a group they are in the order of powers, so
      * that those that couple stand near each other.
      *
-     * @param shearCoupled whether the laminate or the load couples states that differ in both characters
+     * @param shearCoupled whether the laminate or the load couples states that differ by {@link #reversal()}
      */
     List<int[]> groups(boolean shearCoupled) {
         Map<Integer, List<Integer>> groups = new TreeMap<>();
         for (int i = 0; i < size(); i++) {
             int character = unknowns.get(i).character();
-            int group = shearCoupled ? Math.min(character, 3 - character) : character;
+            int group = shearCoupled ? Math.min(character, character ^ reversal()) : character;
             groups.computeIfAbsent(group, any -> new ArrayList<>()).add(i);
         }
         return groups.values().stream()
-                .map(g -> g.stream().sorted(byPower()).mapToInt(Integer::intValue).toArray())
+                .map(g ->
+                        g.stream().sorted(byPower()).mapToInt(Integer::intValue).toArray())
                 .toList();
     }
 
     private Comparator<Integer> byPower() {
-        Comparator<Integer> byX = Comparator.comparingInt(i -> alongX.power(unknowns.get(i).x()));
-        Comparator<Integer> byY = Comparator.comparingInt(i -> alongY.power(unknowns.get(i).y()));
+        Comparator<Integer> byX =
+                Comparator.comparingInt(i -> alongX.power(unknowns.get(i).x()));
+        Comparator<Integer> byY =
+                Comparator.comparingInt(i -> alongY.power(unknowns.get(i).y()));
         return alongX.order() >= alongY.order() ? byX.thenComparing(byY) : byY.thenComparing(byX);
     }
 }

@@ -32,12 +32,13 @@ record BucklingMode(double factor, PanelState state) {
             return Optional.empty();
         }
         int[] others = of(basis, group, false);
-        int[] all = IntStream.concat(IntStream.of(others), IntStream.of(deflections)).toArray();
-        DMatrixRMaj lower = decomposition(Form.strainEnergy(basis.kinematics(), section).matrix(basis, all));
+        int[] all = IntStream.concat(IntStream.of(others), IntStream.of(deflections))
+                .toArray();
+        DMatrixRMaj lower =
+                decomposition(Form.strainEnergy(basis.kinematics(), section).matrix(basis, all));
         DMatrixRMaj last = CommonOps_DDRM.extract(lower, others.length, all.length, others.length, all.length);
         DMatrixRMaj pencil = pencil(last, Form.shortening(forces).matrix(basis, deflections));
-        EigenDecomposition_F64<DMatrixRMaj> eigen =
-                DecompositionFactory_DDRM.eig(deflections.length, true, true);
+        EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(deflections.length, true, true);
         if (!eigen.decompose(pencil)) {
             throw new IllegalArgumentException("the buckling of the panel was not found");
         }
@@ -57,8 +58,7 @@ record BucklingMode(double factor, PanelState state) {
     }
 
     private static DMatrixRMaj decomposition(DMatrixRMaj stiffness) {
-        CholeskyDecomposition_F64<DMatrixRMaj> cholesky =
-                DecompositionFactory_DDRM.chol(stiffness.getNumRows(), true);
+        CholeskyDecomposition_F64<DMatrixRMaj> cholesky = DecompositionFactory_DDRM.chol(stiffness.getNumRows(), true);
         if (!cholesky.decompose(stiffness)) {
             throw new IllegalArgumentException("the stiffness of the panel is singular to working precision");
         }

@@ -92,9 +92,7 @@ final class Form {
     private double entry(Basis.Unknown left, Basis.Unknown right, double[][][][] alongX, double[][][][] alongY) {
         double entry = 0;
         for (Addend a : addends(left.field(), right.field())) {
-            entry += a.c()
-                    * alongX[a.dx()][a.ex()][left.x()][right.x()]
-                    * alongY[a.dy()][a.ey()][left.y()][right.y()];
+            entry += a.c() * alongX[a.dx()][a.ex()][left.x()][right.x()] * alongY[a.dy()][a.ey()][left.y()][right.y()];
         }
         return entry;
     }

@@ -22,10 +22,7 @@ enum Kinematics {
             List.of(Field.U, Field.V, Field.W, Field.PHI_X, Field.PHI_Y)),
     /** Thin-plate theory, rigid in shear: κx = −w,xx, κy = −w,yy, κxy = −2 w,xy. */
     THIN(
-            List.of(
-                    new Term(3, Field.W, 2, 0, -1),
-                    new Term(4, Field.W, 0, 2, -1),
-                    new Term(5, Field.W, 1, 1, -2)),
+            List.of(new Term(3, Field.W, 2, 0, -1), new Term(4, Field.W, 0, 2, -1), new Term(5, Field.W, 1, 1, -2)),
             List.of(Field.U, Field.V, Field.W));
 
     /** Number of rows of strain. */

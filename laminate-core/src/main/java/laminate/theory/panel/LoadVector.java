@@ -34,8 +34,20 @@ final class LoadVector {
         Ramp y = Ramp.even(0, basis.panel().width());
         double greatest = head.greatestPressure();
         switch (head.upright()) {
-            case WIDTH -> addPressure(vector, basis, greatest, x, depth(head.head(), basis.panel().width()));
-            case LENGTH -> addPressure(vector, basis, greatest, depth(head.head(), basis.panel().length()), y);
+            case WIDTH ->
+                addPressure(
+                        vector,
+                        basis,
+                        greatest,
+                        x,
+                        depth(head.head(), basis.panel().width()));
+            case LENGTH ->
+                addPressure(
+                        vector,
+                        basis,
+                        greatest,
+                        depth(head.head(), basis.panel().length()),
+                        y);
             case NONE -> addPressure(vector, basis, greatest, x, y);
         }
     }

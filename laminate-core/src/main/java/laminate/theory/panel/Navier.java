@@ -51,11 +51,7 @@ public final class Navier {
      * @throws IllegalArgumentException if the laminate has entries 16, 26 or 45, or a size is not positive
      */
     public static Navier sinusoidal(
-            Laminate laminate,
-            double length,
-            double width,
-            double pressure,
-            Optional<TransverseShearStiffness> shear) {
+            Laminate laminate, double length, double width, double pressure, Optional<TransverseShearStiffness> shear) {
         Navier navier = start(laminate, length, width, shear);
         navier.add(1, 1, pressure, shear.isEmpty());
         return navier;
@@ -112,9 +108,8 @@ public final class Navier {
         }
         stiffness[2][size] = pressure;
         double[] solved = eliminate(stiffness);
-        double[] all = thin
-                ? new double[] {solved[0], solved[1], solved[2], -alpha * solved[2], -beta * solved[2]}
-                : solved;
+        double[] all =
+                thin ? new double[] {solved[0], solved[1], solved[2], -alpha * solved[2], -beta * solved[2]} : solved;
         modes.add(new Mode(alpha, beta, all));
     }
 

@@ -72,8 +72,7 @@ public final class PanelBuckling {
         }
     }
 
-    private static Optional<BucklingMode> lowest(
-            Panel panel, PanelLoad.EdgeForces forces, Section section, int order) {
+    private static Optional<BucklingMode> lowest(Panel panel, PanelLoad.EdgeForces forces, Section section, int order) {
         Basis basis = Basis.of(panel, Kinematics.FIRST_ORDER, Orders.of(order, panel), section.isCoupled());
         List<BucklingMode> modes = new ArrayList<>();
         for (int[] group : basis.groups(section.isShearCoupled() || forces.Nxy() != 0)) {

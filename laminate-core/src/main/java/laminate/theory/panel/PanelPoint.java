@@ -16,13 +16,7 @@ import laminate.theory.Resultants;
  * @param Qy shear force on a section across y (N/m)
  */
 public record PanelPoint(
-        double x,
-        double y,
-        double deflection,
-        Deformation deformation,
-        Resultants resultants,
-        double Qx,
-        double Qy) {
+        double x, double y, double deflection, Deformation deformation, Resultants resultants, double Qx, double Qy) {
     /**
      * Checks the numbers.
      *

@@ -43,8 +43,7 @@ final class Refinement {
         double moment = now.momentChange(before);
         double byStrain = now.shearChange(before, ShearMethod.STRAIN);
         double byEquilibrium = now.shearChange(before, ShearMethod.EQUILIBRIUM);
-        boolean reached =
-                deflection <= Convergence.DEFLECTION_TOLERANCE && moment <= Convergence.MOMENT_TOLERANCE;
+        boolean reached = deflection <= Convergence.DEFLECTION_TOLERANCE && moment <= Convergence.MOMENT_TOLERANCE;
         ShearMethod method = byStrain <= byEquilibrium ? ShearMethod.STRAIN : ShearMethod.EQUILIBRIUM;
         Convergence convergence =
                 new Convergence(order, reached, deflection, moment, Math.min(byStrain, byEquilibrium));

@@ -41,8 +41,8 @@ final class Stretching {
                 membrane[i][j] = section.get(i, j);
             }
         }
-        Rule alongX = new Rule(basis.alongX(), isMirrored(characters, 1) || isTurned(basis, characters));
-        Rule alongY = new Rule(basis.alongY(), isMirrored(characters, 2));
+        Rule alongX = new Rule(basis.alongX(), isMirrored(basis, characters, 1) || isTurned(basis, characters));
+        Rule alongY = new Rule(basis.alongY(), isMirrored(basis, characters, 2));
         points = alongX.size() * alongY.size();
         weights = new double[points];
         linearForce = new DMatrixRMaj(3 * points, active.length);
@@ -57,13 +57,14 @@ final class Stretching {
     }
 
     /** No state is called up that changes sign when mirrored, so one half stands for both. */
-    private static boolean isMirrored(boolean[] characters, int bit) {
-        return IntStream.range(0, 4).noneMatch(c -> characters[c] && (c & bit) != 0);
+    private static boolean isMirrored(Basis basis, boolean[] characters, int bit) {
+        boolean alike = (basis.reversal() & bit) != 0;
+        return alike && IntStream.range(0, 4).noneMatch(c -> characters[c] && (c & bit) != 0);
     }
 
     /** Half a turn leaves every state as it is. */
     private static boolean isTurned(Basis basis, boolean[] characters) {
-        return basis.isTurnable() && !characters[1] && !characters[2];
+        return basis.reversal() == 3 && !characters[1] && !characters[2];
     }
 
     /** Points, weights and function values along one side; half of the side where the other half mirrors it. */
@@ -157,9 +158,7 @@ final class Stretching {
     }
 
     private double membraneForce(double[] strain, int k, int r) {
-        return membrane[r][0] * strain[3 * k]
-                + membrane[r][1] * strain[3 * k + 1]
-                + membrane[r][2] * strain[3 * k + 2];
+        return membrane[r][0] * strain[3 * k] + membrane[r][1] * strain[3 * k + 1] + membrane[r][2] * strain[3 * k + 2];
     }
 
     /** The energy of another state. */

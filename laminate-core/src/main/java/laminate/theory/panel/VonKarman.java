@@ -55,7 +55,7 @@ final class VonKarman {
                 reached[basis.unknown(i).character()] = true;
             }
         }
-        reached[3] |= shearCoupled;
+        reached[basis.reversal()] |= shearCoupled;
         int count = (reached[1] ? 1 : 0) + (reached[2] ? 1 : 0) + (reached[3] ? 1 : 0);
         return count > 1 ? new boolean[] {true, true, true, true} : reached;
     }
@@ -74,7 +74,8 @@ final class VonKarman {
             advance(a, move, decrement);
         }
         if (!settled) {
-            throw new IllegalArgumentException("the large deflection of the panel was not found in " + MOST_STEPS + " steps");
+            throw new IllegalArgumentException(
+                    "the large deflection of the panel was not found in " + MOST_STEPS + " steps");
         }
         double[] factors = new double[basis.size()];
         for (int i = 0; i < active.length; i++) {

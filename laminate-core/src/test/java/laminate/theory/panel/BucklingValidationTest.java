@@ -30,7 +30,9 @@ class BucklingValidationTest {
 
     /** k of Ncr = k π² D/b² for width 1. */
     private static double k(double ratio, Edges edges, PanelLoad.EdgeForces forces) {
-        double factor = PanelBuckling.of(Panel.of(SOLID, ratio, 1, edges), forces).factor().orElseThrow();
+        double factor = PanelBuckling.of(Panel.of(SOLID, ratio, 1, edges), forces)
+                .factor()
+                .orElseThrow();
         return factor / (Math.PI * Math.PI * SOLID.bending().m11());
     }
 
@@ -81,9 +83,8 @@ class BucklingValidationTest {
     }
 
     private static double crossPly(Matrix3 d, double x, double y, double r) {
-        double bending = d.m11() * Math.pow(x, 4)
-                + 2 * (d.m12() + 2 * d.m66()) * x * x * y * y
-                + d.m22() * Math.pow(y, 4);
+        double bending =
+                d.m11() * Math.pow(x, 4) + 2 * (d.m12() + 2 * d.m66()) * x * x * y * y + d.m22() * Math.pow(y, 4);
         return Math.PI * Math.PI * bending / (x * x + r * y * y);
     }
 
@@ -93,8 +94,9 @@ class BucklingValidationTest {
         Laminate sandwich = Panels.sandwich();
         Edges strip = new Edges(Edge.SIMPLY_SUPPORTED, Edge.SIMPLY_SUPPORTED, Edge.FREE, Edge.FREE);
         double shear = TransverseShearStiffness.of(sandwich).xx();
-        double factor =
-                PanelBuckling.of(Panel.of(sandwich, 0.02, 0.02, strip), PUSH).factor().orElseThrow();
+        double factor = PanelBuckling.of(Panel.of(sandwich, 0.02, 0.02, strip), PUSH)
+                .factor()
+                .orElseThrow();
         assertThat(factor).isCloseTo(shear, withinPercentage(1));
         assertThat(factor).isLessThan(shear);
     }
@@ -106,10 +108,10 @@ class BucklingValidationTest {
         Laminate laminate = Panels.unsymmetric();
         Section section = new Section(laminate, TransverseShearStiffness.of(laminate));
         PanelLoad.EdgeForces forces = new PanelLoad.EdgeForces(nx, ny, nxy);
-        Basis basis = Basis.of(
-                Panel.of(laminate, 0.5, 0.4, CLAMPED), Kinematics.FIRST_ORDER, new Orders(4, 4), true);
+        Basis basis = Basis.of(Panel.of(laminate, 0.5, 0.4, CLAMPED), Kinematics.FIRST_ORDER, new Orders(4, 4), true);
         int[] all = IntStream.range(0, basis.size()).toArray();
-        RealMatrix stiffness = copy(Form.strainEnergy(basis.kinematics(), section).matrix(basis, all));
+        RealMatrix stiffness =
+                copy(Form.strainEnergy(basis.kinematics(), section).matrix(basis, all));
         RealMatrix shortening = copy(Form.shortening(forces).matrix(basis, all));
         RealMatrix lower = new CholeskyDecomposition(stiffness).getL();
         RealMatrix inverse = new LUDecomposition(lower).getSolver().getInverse();
@@ -118,7 +120,8 @@ class BucklingValidationTest {
         double largest = Arrays.stream(new EigenDecompositionSymmetric(symmetric).getEigenvalues())
                 .max()
                 .orElseThrow();
-        double ours = BucklingMode.lowest(basis, all, section, forces).orElseThrow().factor();
+        double ours =
+                BucklingMode.lowest(basis, all, section, forces).orElseThrow().factor();
         assertThat(ours).isCloseTo(1 / largest, withinPercentage(1e-6));
     }
 
@@ -134,8 +137,7 @@ class BucklingValidationTest {
 
     @Test
     void tensionBucklesNothing() {
-        PanelBuckling pulled =
-                PanelBuckling.of(Panel.of(SOLID, 1, 1, SIMPLE), new PanelLoad.EdgeForces(1, 0.5, 0));
+        PanelBuckling pulled = PanelBuckling.of(Panel.of(SOLID, 1, 1, SIMPLE), new PanelLoad.EdgeForces(1, 0.5, 0));
         assertThat(pulled.factor()).isEmpty();
         assertThat(pulled.mode(0.5, 0.5)).isEmpty();
     }
@@ -158,7 +160,10 @@ class BucklingValidationTest {
         double plus = shear(twisting, 1);
         double minus = shear(twisting, -1);
         double mirrored = shear(Panels.plies(Panels.ROVING, 0.001, -30, 30, 30, -30), -1);
-        assertThat(plus / minus).satisfiesAnyOf(r -> assertThat(r).isGreaterThan(1.1), r -> assertThat(r).isLessThan(0.9));
+        assertThat(plus / minus)
+                .satisfiesAnyOf(
+                        r -> assertThat(r).isGreaterThan(1.1),
+                        r -> assertThat(r).isLessThan(0.9));
         assertThat(mirrored).isCloseTo(plus, withinPercentage(1e-6));
         Laminate crossPly = Panels.plies(Panels.ROVING, 0.001, 0, 90, 90, 0);
         assertThat(shear(crossPly, -1)).isCloseTo(shear(crossPly, 1), withinPercentage(1e-6));

@@ -41,8 +41,8 @@ class ElasticityValidationTest {
     }
 
     private static List<ExactElasticity.Sheet> sandwich(double h) {
-        ExactElasticity.Sheet core = ExactElasticity.Sheet.of(
-                0.8 * h, new double[] {0.04, 0.04, 0.5}, 0.25, 0.02, 0.02, 0.016, 0.06, 0.06);
+        ExactElasticity.Sheet core =
+                ExactElasticity.Sheet.of(0.8 * h, new double[] {0.04, 0.04, 0.5}, 0.25, 0.02, 0.02, 0.016, 0.06, 0.06);
         return List.of(ply(h / 10, false), core, ply(h / 10, false));
     }
 

@@ -41,7 +41,8 @@ final class ExactElasticity {
                 {-nuxy / modulus[0], 1 / modulus[1], -nuyz / modulus[1]},
                 {-nuxz / modulus[0], -nuyz / modulus[1], 1 / modulus[2]}
             };
-            RealMatrix c = new LUDecomposition(new Array2DRowRealMatrix(s)).getSolver().getInverse();
+            RealMatrix c =
+                    new LUDecomposition(new Array2DRowRealMatrix(s)).getSolver().getInverse();
             return new Sheet(
                     thickness,
                     c.getEntry(0, 0),
@@ -94,7 +95,8 @@ final class ExactElasticity {
         thickness = sheets.stream().mapToDouble(Sheet::thickness).sum();
         RealMatrix all = MatrixUtils.createRealIdentityMatrix(6);
         for (Sheet s : sheets) {
-            all = exponential(s.system(alpha, beta).scalarMultiply(s.thickness())).multiply(all);
+            all = exponential(s.system(alpha, beta).scalarMultiply(s.thickness()))
+                    .multiply(all);
         }
         RealVector uvw = new LUDecomposition(all.getSubMatrix(3, 5, 0, 2))
                 .getSolver()

@@ -91,9 +91,8 @@ final class Panels {
         Map<String, Object> materials = ReferenceCase.map(c.inputs().get("materials"));
         return Laminate.of(ReferenceCase.maps(c.inputs().get("plies")).stream()
                 .map(p -> new Ply(
-                        lamina(ReferenceCase.map(materials.get(p.get("material")))),
-                        (Double) p.get("t_m"),
-                        (Double) p.get("theta_deg")))
+                        lamina(ReferenceCase.map(materials.get(p.get("material")))), (Double) p.get("t_m"), (Double)
+                                p.get("theta_deg")))
                 .toList());
     }
 }
