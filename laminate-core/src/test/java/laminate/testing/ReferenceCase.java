@@ -57,7 +57,9 @@ public record ReferenceCase(
                 (String) map.get("status"),
                 map(map.get("inputs")),
                 maps(map.get("expected")).stream().map(Expected::of).toList(),
-                maps(map.getOrDefault("tables", List.of())).stream().map(Table::of).toList());
+                maps(map.getOrDefault("tables", List.of())).stream()
+                        .map(Table::of)
+                        .toList());
     }
 
     /** An object of the file. */
