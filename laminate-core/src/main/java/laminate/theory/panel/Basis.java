@@ -30,8 +30,9 @@ final class Basis {
     private Basis(Panel panel, Kinematics kinematics, Orders orders) {
         this.panel = panel;
         this.kinematics = kinematics;
-        alongX = new Shapes(panel.length(), orders.x());
-        alongY = new Shapes(panel.width(), orders.y());
+        boolean smooth = kinematics == Kinematics.THIN;
+        alongX = new Shapes(panel.length(), orders.x(), smooth);
+        alongY = new Shapes(panel.width(), orders.y(), smooth);
         mirrorsAlongX = panel.edges().xStart() == panel.edges().xEnd();
         mirrorsAlongY = panel.edges().yStart() == panel.edges().yEnd();
     }

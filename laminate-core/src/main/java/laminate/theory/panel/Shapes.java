@@ -43,12 +43,13 @@ final class Shapes {
      *
      * @param length length (m)
      * @param order highest power
+     * @param smooth whether the smooth family is wanted too
      */
-    Shapes(double length, int order) {
+    Shapes(double length, int order, boolean smooth) {
         this.length = length;
         this.order = order;
         smoothAt = 4 + order - 1;
-        count = smoothAt + 8 + Math.max(0, order - 3);
+        count = smooth ? smoothAt + 8 + Math.max(0, order - 3) : smoothAt;
         legendre = coefficients();
     }
 
@@ -115,6 +116,13 @@ final class Shapes {
             c[bubble(k)][k] = scale;
             c[bubble(k)][k - 2] = -scale;
         }
+        if (count > smoothAt) {
+            smooth(c);
+        }
+        return c;
+    }
+
+    private void smooth(double[][] c) {
         cubics(c);
         for (int k = 4; k <= order; k++) {
             double scale = Math.sqrt((2 * k - 3) / 2.0) / (2 * k - 3);
@@ -122,7 +130,6 @@ final class Shapes {
             c[smoothBubble(k)][k - 2] = -scale * (1.0 / (2 * k - 1) + 1.0 / (2 * k - 5));
             c[smoothBubble(k)][k - 4] = scale / (2 * k - 5);
         }
-        return c;
     }
 
     /** In powers: 1, (3ξ − ξ³)/2, (ξ² − 1)/2, (ξ³ − ξ)/2 and their half sums and differences. */

@@ -1,5 +1,6 @@
 package laminate.theory.panel;
 
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -17,10 +18,13 @@ import org.ejml.dense.row.CommonOps_DDRM;
  */
 final class Stretching {
     private final int[] deflection;
+    /** The unknowns that strain the mid-plane, or bend it where bending couples: all that linearForce has columns for. */
+    private final int[] straining;
+
     private final int points;
     private final double[] weights;
     private final double[][] membrane = new double[3][3];
-    /** Weight × (A e + B κ) by the unknowns. */
+    /** Weight × (A e + B κ) by the straining unknowns. */
     private final DMatrixRMaj linearForce;
 
     private final DMatrixRMaj slopeX;
@@ -33,9 +37,8 @@ final class Stretching {
     private DMatrixRMaj etaByDeflection;
 
     Stretching(Basis basis, Section section, int[] active, boolean[] characters) {
-        deflection = IntStream.range(0, active.length)
-                .filter(i -> basis.unknown(active[i]).field() == Field.W)
-                .toArray();
+        deflection = which(basis, active, Field.W::equals);
+        straining = which(basis, active, f -> f.isInPlane() || section.isCoupled() && f != Field.W);
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
                 membrane[i][j] = section.get(i, j);
@@ -45,7 +48,7 @@ final class Stretching {
         Rule alongY = new Rule(basis.alongY(), isMirrored(basis, characters, 2));
         points = alongX.size() * alongY.size();
         weights = new double[points];
-        linearForce = new DMatrixRMaj(3 * points, active.length);
+        linearForce = new DMatrixRMaj(3 * points, straining.length);
         slopeX = new DMatrixRMaj(points, deflection.length);
         slopeY = new DMatrixRMaj(points, deflection.length);
         for (int k = 0; k < points; k++) {
@@ -54,6 +57,12 @@ final class Stretching {
             weights[k] = alongX.weight[kx] * alongY.weight[ky];
             fill(basis, section, active, k, alongX.values[kx], alongY.values[ky]);
         }
+    }
+
+    private static int[] which(Basis basis, int[] active, Predicate<Field> fields) {
+        return IntStream.range(0, active.length)
+                .filter(i -> fields.test(basis.unknown(active[i]).field()))
+                .toArray();
     }
 
     /** No state is called up that changes sign when mirrored, so one half stands for both. */
@@ -89,8 +98,8 @@ final class Stretching {
     }
 
     private void fill(Basis basis, Section section, int[] active, int k, double[][] x, double[][] y) {
-        for (int i = 0; i < active.length; i++) {
-            Basis.Unknown u = basis.unknown(active[i]);
+        for (int i = 0; i < straining.length; i++) {
+            Basis.Unknown u = basis.unknown(active[straining[i]]);
             for (Kinematics.Term t : basis.kinematics().terms()) {
                 if (t.field() == u.field() && t.row() < 6) {
                     double strain = weights[k] * t.factor() * x[t.dx()][u.x()] * y[t.dy()][u.y()];
@@ -126,13 +135,13 @@ final class Stretching {
     }
 
     private double[] slopes(DMatrixRMaj slope, DMatrixRMaj a) {
-        DMatrixRMaj w = new DMatrixRMaj(deflection.length, 1);
-        for (int i = 0; i < deflection.length; i++) {
-            w.set(i, a.get(deflection[i]));
-        }
         DMatrixRMaj values = new DMatrixRMaj(points, 1);
-        CommonOps_DDRM.mult(slope, w, values);
+        CommonOps_DDRM.mult(slope, part(a, deflection), values);
         return values.data;
+    }
+
+    private static DMatrixRMaj part(DMatrixRMaj a, int[] which) {
+        return new DMatrixRMaj(IntStream.of(which).mapToDouble(a::get).toArray());
     }
 
     private static double[] eta(double[] wx, double[] wy) {
@@ -148,7 +157,7 @@ final class Stretching {
     /** Weight × N = weight × (A (e + η) + B κ). */
     private double[] forces(DMatrixRMaj a, double[] eta) {
         DMatrixRMaj forces = new DMatrixRMaj(3 * points, 1);
-        CommonOps_DDRM.mult(linearForce, a, forces);
+        CommonOps_DDRM.mult(linearForce, part(a, straining), forces);
         for (int k = 0; k < points; k++) {
             for (int r = 0; r < 3; r++) {
                 forces.add(3 * k + r, 0, weights[k] * membraneForce(eta, k, r));
@@ -176,9 +185,11 @@ final class Stretching {
 
     /** Takes the derivative of the energy of the state from a residual: ∫ (∂η)ᵀ N + (A ∂e + B ∂κ)ᵀ η. */
     void subtractForce(DMatrixRMaj residual) {
-        DMatrixRMaj byAll = new DMatrixRMaj(residual.getNumRows(), 1);
-        CommonOps_DDRM.multTransA(linearForce, DMatrixRMaj.wrap(eta.length, 1, eta), byAll);
-        CommonOps_DDRM.subtractEquals(residual, byAll);
+        DMatrixRMaj byStraining = new DMatrixRMaj(straining.length, 1);
+        CommonOps_DDRM.multTransA(linearForce, DMatrixRMaj.wrap(eta.length, 1, eta), byStraining);
+        for (int i = 0; i < straining.length; i++) {
+            residual.add(straining[i], 0, -byStraining.get(i));
+        }
         DMatrixRMaj byDeflection = new DMatrixRMaj(deflection.length, 1);
         CommonOps_DDRM.multTransA(etaByDeflection, DMatrixRMaj.wrap(force.length, 1, force), byDeflection);
         for (int i = 0; i < deflection.length; i++) {
@@ -188,16 +199,16 @@ final class Stretching {
 
     /** Adds the second derivative of the energy of the state to a matrix. */
     void addStiffness(DMatrixRMaj matrix) {
-        DMatrixRMaj mixed = new DMatrixRMaj(deflection.length, matrix.getNumCols());
+        DMatrixRMaj mixed = new DMatrixRMaj(deflection.length, straining.length);
         CommonOps_DDRM.multTransA(etaByDeflection, linearForce, mixed);
         DMatrixRMaj pure = new DMatrixRMaj(deflection.length, deflection.length);
         CommonOps_DDRM.multTransA(etaByDeflection, membraneForces(), pure);
         CommonOps_DDRM.multAddTransA(slopeX, forceTimesSlopes(0, 2), pure);
         CommonOps_DDRM.multAddTransA(slopeY, forceTimesSlopes(2, 1), pure);
         for (int i = 0; i < deflection.length; i++) {
-            for (int j = 0; j < matrix.getNumCols(); j++) {
-                matrix.add(deflection[i], j, mixed.unsafe_get(i, j));
-                matrix.add(j, deflection[i], mixed.unsafe_get(i, j));
+            for (int j = 0; j < straining.length; j++) {
+                matrix.add(deflection[i], straining[j], mixed.unsafe_get(i, j));
+                matrix.add(straining[j], deflection[i], mixed.unsafe_get(i, j));
             }
             for (int j = 0; j < deflection.length; j++) {
                 matrix.add(deflection[i], deflection[j], pure.unsafe_get(i, j));

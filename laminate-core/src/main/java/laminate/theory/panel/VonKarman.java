@@ -19,7 +19,7 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  */
 final class VonKarman {
     private static final int MOST_STEPS = 60;
-    private static final double TOLERANCE = 1e-11;
+    private static final double TOLERANCE = 1e-8;
 
     private final Basis basis;
     private final int[] active;

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The polynomials and their integration. */
 class ShapesTest {
-    private static final Shapes SHAPES = new Shapes(2.5, 9);
+    private static final Shapes SHAPES = new Shapes(2.5, 9, true);
 
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 5, 12, 40})
