@@ -10,7 +10,7 @@ import laminate.theory.failure.PlyDiscount;
  *
  * @param criterion which criterion decides for plies with directions; mats and cores have their own
  * @param discount what a failed ply still carries
- * @param residualStress whether temperature and moisture of a load case stress it; they strain it otherwise not either
+ * @param residualStress whether temperature and moisture of a load case count; left out, they neither strain nor stress it
  * @param surface the failure surface wanted of every load case, empty for none
  * @param largeDeflection whether the large deflection of every panel is wanted, or of those only that need it
  */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.part.PanelPlan;
 import laminate.part.ReserveKind;
+import laminate.theory.CoreStrength;
 import laminate.theory.LaminateLoad;
 import laminate.theory.Matrix3;
 import laminate.theory.Resultants;
@@ -178,6 +179,10 @@ final class SolvedPanel implements Solved {
         }
         at(worst).lastPly().ifPresent(last -> found.add(last.at(worst.x(), worst.y())));
         buckling().ifPresent(found::add);
+        plan.loads().stream()
+                .filter(PanelLoad.Patch.class::isInstance)
+                .map(PanelLoad.Patch.class::cast)
+                .forEach(patch -> found.addAll(punching(patch)));
         bearing().forEach(local -> found.add(Reserve.of(ReserveKind.CRUSHING, local)));
         return found;
     }
@@ -203,6 +208,27 @@ final class SolvedPanel implements Solved {
             points.add(bending.response().at(within(x, plan.length()), within(y, plan.width())));
         }
         return points;
+    }
+
+    /**
+     * Mean shear of each core round a patch, force by perimeter and distance of the faces, against the weaker shear
+     * strength: by equilibrium the greatest is no less, while polynomials smooth out what a small patch does.
+     */
+    private List<Reserve> punching(PanelLoad.Patch patch) {
+        double perimeter = 2 * (patch.alongX() + patch.alongY());
+        List<Reserve> found = new ArrayList<>();
+        for (Sandwich sandwich : makeUp.sandwiches()) {
+            double stress = Math.abs(patch.force()) / perimeter / sandwich.faceDistance();
+            sandwich.core().plies().stream()
+                    .flatMap(ply -> ply.lamina().strength().stream())
+                    .filter(CoreStrength.class::isInstance)
+                    .map(CoreStrength.class::cast)
+                    .mapToDouble(core -> Math.min(core.shear13(), core.shear23()))
+                    .filter(strength -> stress > 0)
+                    .mapToObj(strength -> Reserve.whole(ReserveKind.CORE_SHEAR, strength / stress))
+                    .forEach(reserve -> found.add(reserve.at(patch.x(), patch.y())));
+        }
+        return found;
     }
 
     private static double within(double value, double size) {

@@ -171,4 +171,17 @@ class CheckInvariantsTest {
         }
         assertThat(found[1]).containsExactly(found[0], Offset.offset(1e-9));
     }
+
+    /** 10¹⁰ times the least is rounding: nothing is loaded that way. */
+    @Test
+    void whatIsLoadedByRoundingAloneHasNoReserveFactor() {
+        LeastReserves least = new LeastReserves();
+        least.add(Reserve.whole(ReserveKind.FIRST_PLY, 2));
+        least.add(Reserve.whole(ReserveKind.WRINKLING, 1e10));
+        least.add(Reserve.whole(ReserveKind.SHEAR_CRIMPING, 1e11));
+        assertThat(least.sorted())
+                .extracting(Reserve::kind)
+                .containsExactly(ReserveKind.FIRST_PLY, ReserveKind.WRINKLING);
+        assertThat(least.of(ReserveKind.SHEAR_CRIMPING)).isEmpty();
+    }
 }

@@ -46,6 +46,9 @@ class CheckedFileTest {
               - {material: resin, kind: resin, name: Resin, family: polyester, use: laminating, waxed: false,
                  density-liquid: 1100 kg/m³, density-cured: 1200 kg/m³, E: 3 GPa, nu: 0.35, alpha: 60e-6 1/K,
                  styrene-content: 40 %, cure: [{agent: peroxide, amount: 1.5 %, from: 1 %, to: 3 %}]}
+              - {material: paste, kind: resin, name: Paste, family: polyester, use: bonding paste, waxed: false,
+                 density-liquid: 1200 kg/m³, density-cured: 1300 kg/m³, E: 2 GPa, nu: 0.35, alpha: 60e-6 1/K,
+                 cure: [{agent: peroxide, amount: 1.5 %, from: 1 %, to: 3 %}]}
               - {material: peroxide, kind: catalyst, name: Peroxide, density: 1100 kg/m³}
             """;
 
@@ -160,5 +163,31 @@ class CheckedFileTest {
         Job job = PartFile.read(file, NOTHING);
         return ZoneComparison.of(job.estimate(), "deck", "twice", CheckOptions.USUAL)
                 .cost(new Estimator(job.workshop(), job.prices()));
+    }
+
+    /** What is asked of a core does not hang on the plies, nor what is asked of plies on a core without strength. */
+    @Test
+    void aCoreWithoutStrengthLeavesOpenWhatIsAskedOfItAlone() throws IOException {
+        String zone = "  - name: hull\n    area: 1 m²\n    load-cases: [{name: bend, Mx: 100 N·m/m}]\n"
+                + "    limits: {reserve-factor: {first-ply: 1.1, core-shear: 2, dimpling: 2}}\n    layers:\n"
+                + face("1 mm") + "      - {bulker: bulk}\n" + face("1 mm");
+        assertThat(check("", zone).limits())
+                .extracting(limit -> limit.reserveKind().orElseThrow(), LimitCheck::verdict)
+                .containsExactlyInAnyOrder(
+                        Tuple.tuple(ReserveKind.CORE_SHEAR, Verdict.NOT_JUDGED),
+                        Tuple.tuple(ReserveKind.FIRST_PLY, Verdict.MET),
+                        Tuple.tuple(ReserveKind.DIMPLING, Verdict.MET));
+    }
+
+    @Test
+    void theBedOfACoreIsPartOfTheFace() throws IOException {
+        String bedded = deck("").replace(
+                        "{core: comb, thickness: 20 mm}",
+                        "{core: comb, thickness: 20 mm, bed: paste, bed-thickness: 1 mm}");
+        PartCheck check = check("", bedded);
+        MakeUp makeUp = MakeUp.of(check.zones().get(0).zone());
+        assertThat(makeUp.laminate().plies()).hasSize(4);
+        assertThat(makeUp.cores()).containsOnlyKeys(2);
+        assertThat(makeUp.cores().get(2)).isEqualTo(new CoreSupport(138e6, true, OptionalDouble.empty()));
     }
 }

@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
 import laminate.check.LimitCheck.Verdict;
 import laminate.estimate.Caution;
 import laminate.part.DeflectionLimit;
+import laminate.part.Layer;
 import laminate.part.Limits;
 import laminate.part.LoadCase;
 import laminate.part.PanelPlan;
@@ -30,8 +31,11 @@ import laminate.theory.Equivalence;
 import laminate.theory.Lamina;
 import laminate.theory.LaminateLoad;
 import laminate.theory.LaminateLoad.Term;
+import laminate.theory.MatStrength;
 import laminate.theory.PlyStrength;
 import laminate.theory.failure.Criterion;
+import laminate.theory.failure.PlyDiscount;
+import laminate.theory.failure.ProgressiveFailure;
 import laminate.theory.panel.Edge;
 import org.assertj.core.data.Percentage;
 import org.assertj.core.groups.Tuple;
@@ -309,5 +313,86 @@ class PartCheckTest {
                 .isThrownBy(() ->
                         ZoneComparison.of(check(part(sheet, made)).estimate(), "sheet", "absent", CheckOptions.USUAL))
                 .withMessageContaining("absent");
+    }
+
+    /** Local failures are judged by the mechanical load alone, as a reserve factor multiplies it alone. */
+    @Test
+    void coolingDoesNotWrinkleAFace() {
+        Zone zone = Zone.of(
+                "cooled",
+                1,
+                List.of(
+                        layer(FACE.withExpansion(20e-6, 20e-6), 0.002, 0),
+                        layer(CORE.withExpansion(60e-6, 60e-6), 0.02, 0),
+                        layer(FACE.withExpansion(20e-6, 20e-6), 0.002, 0)));
+        LaminateLoad bent = LaminateLoad.NONE.with(Term.MX, 400);
+        List<Double> wrinkling = List.of(bent, bent.withTemperatureChange(-60)).stream()
+                .map(load -> only(check(part(zone.withLoadCases(List.of(new LoadCase("bend", load)))))))
+                .map(loadCase -> CheckedParts.factor(loadCase.reserves(), ReserveKind.WRINKLING))
+                .toList();
+        assertThat(wrinkling.get(1)).isCloseTo(wrinkling.get(0), Percentage.withPercentage(1e-9));
+    }
+
+    @Test
+    void theDiscountThatIsChosenIsUsed() {
+        LaminateLoad shear = LaminateLoad.NONE.with(Term.NX, 100e3);
+        Part part = part(crossPly().withLoadCases(List.of(new LoadCase("pull", shear))));
+        LoadCaseCheck whole = only(check(part, CheckOptions.USUAL.with(PlyDiscount.WHOLE_PLY)));
+        LoadCaseCheck byMode = only(check(part));
+        assertThat(whole.progressive().steps())
+                .isNotEqualTo(byMode.progressive().steps());
+        assertThat(whole.progressive())
+                .isEqualTo(ProgressiveFailure.of(
+                        check(part).zones().get(0).zone().laminate(), shear, Criterion.TSAI_WU, PlyDiscount.WHOLE_PLY));
+    }
+
+    /** What rounding alone loads has no reserve factor: pure bending does not crimp, and what is not pressed does not buckle. */
+    @Test
+    void pureBendingDoesNotCrimp() {
+        Zone zone = Zone.of("uneven", 1, List.of(layer(FACE, 0.003, 0), layer(CORE, 0.02, 0), layer(FACE, 0.002, 0)))
+                .withLoadCases(List.of(new LoadCase(
+                        "bend", LaminateLoad.NONE.with(Term.MX, 417.3).with(Term.MY, 31.7))));
+        assertThat(only(check(part(zone))).reserves())
+                .extracting(Reserve::kind)
+                .containsExactlyInAnyOrder(
+                        ReserveKind.FIRST_PLY, ReserveKind.LAST_PLY, ReserveKind.CRUSHING, ReserveKind.WRINKLING);
+    }
+
+    @Test
+    void aSurfaceTakesThePlaceOfWhatIsHeldInItsTerms() {
+        LaminateLoad held = LaminateLoad.NONE.with(Term.EPS_X, 0.001).with(Term.NXY, 10e3);
+        CheckOptions options = CheckOptions.USUAL.with(new SurfaceTerms(Term.NX, Term.NY, 8));
+        LoadCaseCheck found = only(check(part(crossPly().withLoadCases(List.of(new LoadCase("held", held)))), options));
+        assertThat(found.surface().orElseThrow().points()).hasSize(8);
+    }
+
+    @Test
+    void theLimitsOfAPanelStandWorstFirst() {
+        Limits two = new Limits(
+                Optional.of(DeflectionLimit.of(1)),
+                Map.of(ReserveKind.FIRST_PLY, 1e4),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        PanelCheck found = check(part(solid(0.004))
+                        .withPanels(List.of(panel("solid", 0.4, Edge.SIMPLY_SUPPORTED, 1000)))
+                        .withLimits(two))
+                .panels()
+                .get(0);
+        assertThat(found.limits()).extracting(LimitCheck::verdict).containsExactly(Verdict.NOT_MET, Verdict.MET);
+    }
+
+    /** One side breaks at a sixth of the stress in tension: that sense of the moment counts. */
+    @Test
+    void bendingStrengthIsThatOfTheWeakerSense() {
+        Lamina strong = Lamina.isotropic(20e9, 0.3).withStrength(new MatStrength(300e6, 300e6, 170e6));
+        Lamina brittle = Lamina.isotropic(20e9, 0.3).withStrength(new MatStrength(50e6, 300e6, 80e6));
+        Zone even = Zone.of("even", 1, List.of(layer(strong, 0.002, 0), layer(strong, 0.002, 0)));
+        for (List<Layer> layers : List.of(
+                List.of(layer(strong, 0.002, 0), layer(brittle, 0.002, 0)),
+                List.of(layer(brittle, 0.002, 0), layer(strong, 0.002, 0)))) {
+            ZoneComparison found = ZoneComparison.of(
+                    check(part(even, Zone.of("uneven", 1, layers))).estimate(), "even", "uneven", CheckOptions.USUAL);
+            assertThat(found.strength().bendingX().orElseThrow()).isCloseTo(1.0 / 6, Percentage.withPercentage(1e-6));
+        }
     }
 }

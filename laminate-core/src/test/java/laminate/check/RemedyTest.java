@@ -73,6 +73,18 @@ class RemedyTest {
                         2),
                 Arguments.of(
                         "sandwich panel, crushing", panelPart(sandwich(), 40e3, reserve(ReserveKind.CRUSHING, 40)), 1),
+                Arguments.of(
+                        "core with one face, deflection",
+                        panelPart(
+                                Zone.of(
+                                        "backed",
+                                        1,
+                                        List.of(
+                                                CheckedParts.layer(CheckedParts.FACE, 0.004, 0),
+                                                CheckedParts.layer(CheckedParts.CORE, 0.01, 0))),
+                                1000,
+                                deflection(0.0005)),
+                        2),
                 Arguments.of("beam, deflection", beamPart(500, deflection(0.004)), 4),
                 Arguments.of("beam, wrinkling", beamPart(500, reserve(ReserveKind.WRINKLING, 8)), 3),
                 Arguments.of("beam, indentation", beamPart(500, reserve(ReserveKind.INDENTATION, 5)), 2),
