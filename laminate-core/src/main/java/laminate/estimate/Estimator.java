@@ -3,6 +3,7 @@ package laminate.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.part.Zone;
@@ -70,6 +71,23 @@ public final class Estimator {
                 List.of(),
                 List.of());
         return withRemarks(estimate);
+    }
+
+    /**
+     * What the materials of a zone cost by its finished area: reinforcement, core, resin and coatings with what is lost and
+     * trimmed of them, without consumables and labour.
+     *
+     * @param zone the zone
+     * @return cost (money per m²), empty where there is no price list or it lacks one of them
+     * @throws IllegalArgumentException if a layer cannot be laid as stated, saying which and why
+     */
+    public OptionalDouble materialCostPerArea(Zone zone) {
+        PartEstimate alone = estimate(Part.of(zone.name(), List.of(zone)));
+        return alone.cost().stream()
+                .filter(cost -> alone.quantities().materials().stream()
+                        .noneMatch(material -> cost.missing().contains(material.material())))
+                .mapToDouble(cost -> cost.of(Cost.Category.MATERIALS).amount().doubleValue() / zone.totalArea())
+                .findFirst();
     }
 
     /**
