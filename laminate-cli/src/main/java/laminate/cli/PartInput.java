@@ -1,0 +1,88 @@
+package laminate.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import laminate.estimate.PartEstimate;
+import laminate.file.InputException;
+import laminate.file.Overrides;
+import laminate.file.PartFile;
+import laminate.material.Materials;
+import laminate.process.Process;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** The part files that a command is given, with the options that win over what they say. */
+final class PartInput {
+    private final PositionalParamSpec files;
+    private final OptionSpec process;
+    private final OptionSpec workshop;
+    private final OptionSpec prices;
+    private final OptionSpec materials;
+    private final Materials library;
+
+    /** Declares files and options of a command. */
+    PartInput(Command command, Materials library) {
+        this.library = library;
+        files = command.arguments("FILE", "1..*", Path.class, "Part files.");
+        process = command.option(
+                "--process",
+                "PROCESS",
+                new Words<>(Process.values(), Process::word),
+                "hand-lay-up, vacuum-bag or infusion for every layer, whatever the file says.");
+        workshop = command.option("--workshop", "FILE", Path.class, "Workshop file in place of the part's own.");
+        prices = command.option("--prices", "FILE", Path.class, "Price file in place of the part's own.");
+        materials = command.repeated(
+                "--materials",
+                "FILE",
+                Path.class,
+                "Material file laid over the library and the part's own; may be repeated.");
+    }
+
+    /** The files named on the command line; those that a part file names lie beside it and are not known yet. */
+    List<Path> files() {
+        List<Path> named = new ArrayList<>(parts());
+        Command.given(workshop, Path.class).ifPresent(named::add);
+        Command.given(prices, Path.class).ifPresent(named::add);
+        named.addAll(Command.all(materials, Path.class));
+        return named;
+    }
+
+    private List<Path> parts() {
+        return Command.all(files, Path.class);
+    }
+
+    /**
+     * What each part comes to. All files are read before anything is written, and all that is wrong in any of them is
+     * said at once.
+     *
+     * @param work on the estimate of a part; an IllegalArgumentException of it is a complaint about the file
+     * @throws UnusableInputException with every complaint
+     */
+    <T> List<T> each(Function<PartEstimate, T> work) {
+        Overrides overrides = new Overrides(
+                Command.given(process, Process.class),
+                Command.given(workshop, Path.class),
+                Command.given(prices, Path.class),
+                Command.all(materials, Path.class));
+        List<T> results = new ArrayList<>();
+        List<String> complaints = new ArrayList<>();
+        for (Path file : parts()) {
+            try {
+                results.add(work.apply(PartFile.read(file, library, overrides).estimate()));
+            } catch (InputException e) {
+                e.getMessage()
+                        .lines()
+                        .filter(line -> !complaints.contains(line))
+                        .forEach(complaints::add);
+            } catch (IllegalArgumentException e) {
+                complaints.add(file + ": " + e.getMessage());
+            }
+        }
+        if (!complaints.isEmpty()) {
+            throw new UnusableInputException(String.join(System.lineSeparator(), complaints));
+        }
+        return results;
+    }
+}
