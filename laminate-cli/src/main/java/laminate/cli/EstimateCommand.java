@@ -2,6 +2,7 @@ package laminate.cli;
 
 import java.util.List;
 import laminate.estimate.PartEstimate;
+import laminate.file.Job;
 import laminate.material.Materials;
 import laminate.print.EstimateCsv;
 import laminate.print.EstimateJson;
@@ -37,7 +38,7 @@ final class EstimateCommand extends Command {
         page.check(parts);
         refuse(isSet(matrices) && !page.isForReading(), "--matrices goes with --format text or markdown");
         EstimatePrinter printer = printer();
-        List<PartEstimate> estimates = parts.each(estimate -> estimate);
+        List<PartEstimate> estimates = parts.each(Job::estimate);
         return print(page.file(), out -> printer.print(estimates, out));
     }
 

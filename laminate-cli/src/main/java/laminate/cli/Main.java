@@ -65,7 +65,7 @@ public final class Main {
     private static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... args) {
         String asked = args.length == 0 ? "" : args[0];
         Materials library = new MaterialLibrary();
-        if (asked.equals(EstimateCommand.NAME)) {
+        if (asked.equals(EstimateCommand.NAME) || asked.equals(CheckCommand.NAME)) {
             library.expect(USUAL);
         }
         Complaints complaints = new Complaints();
@@ -84,10 +84,12 @@ public final class Main {
     private static void addCommands(CommandLine program, String asked, Materials library) {
         switch (asked) {
             case EstimateCommand.NAME -> add(program, new EstimateCommand(library));
+            case CheckCommand.NAME -> add(program, new CheckCommand(library));
             case MaterialsCommand.NAME -> add(program, new MaterialsCommand());
             case NewCommand.NAME -> add(program, new NewCommand());
             default -> {
                 add(program, new EstimateCommand(library));
+                add(program, new CheckCommand(library));
                 add(program, new MaterialsCommand());
                 add(program, new NewCommand());
             }
@@ -103,9 +105,10 @@ public final class Main {
         Program() {
             super(
                     "laminate",
-                    "Composite laminate schedules: thickness, weight, stiffness, resin and cost.",
+                    "Composite laminate schedules: thickness, weight, stiffness, strength, resin and cost.",
                     "laminate new lid.yaml",
                     "laminate estimate lid.yaml",
+                    "laminate check lid.yaml",
                     "laminate estimate --help");
             spec().usageMessage().commandListHeading("%nCommands:%n");
         }

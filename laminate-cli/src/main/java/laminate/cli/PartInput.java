@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import laminate.estimate.PartEstimate;
 import laminate.file.InputException;
+import laminate.file.Job;
 import laminate.file.Overrides;
 import laminate.file.PartFile;
 import laminate.material.Materials;
@@ -57,10 +57,10 @@ final class PartInput {
      * What each part comes to. All files are read before anything is written, and all that is wrong in any of them is
      * said at once.
      *
-     * @param work on the estimate of a part; an IllegalArgumentException of it is a complaint about the file
+     * @param work on a part; an IllegalArgumentException of it is a complaint about the file
      * @throws UnusableInputException with every complaint
      */
-    <T> List<T> each(Function<PartEstimate, T> work) {
+    <T> List<T> each(Function<Job, T> work) {
         Overrides overrides = new Overrides(
                 Command.given(process, Process.class),
                 Command.given(workshop, Path.class),
@@ -70,7 +70,7 @@ final class PartInput {
         List<String> complaints = new ArrayList<>();
         for (Path file : parts()) {
             try {
-                results.add(work.apply(PartFile.read(file, library, overrides).estimate()));
+                results.add(work.apply(PartFile.read(file, library, overrides)));
             } catch (InputException e) {
                 e.getMessage()
                         .lines()

@@ -84,10 +84,12 @@ record CsvTables(Measures measures) {
     }
 
     /** The symbol of a unit as a piece of a heading: g/m² gives g_m2. */
-    private static String symbol(Unit unit) {
+    static String symbol(Unit unit) {
         return unit.symbol()
                 .replace('/', '_')
                 .replace(' ', '_')
+                .replace("·", "")
+                .replace("%", "percent")
                 .replace('²', '2')
                 .replace('³', '3');
     }

@@ -99,7 +99,7 @@ public final class EstimateJson implements EstimatePrinter {
         json.end();
     }
 
-    private static void printCautions(List<Caution> cautions, JsonWriter json) {
+    static void printCautions(List<Caution> cautions, JsonWriter json) {
         json.key("cautions").array();
         cautions.forEach(caution -> json.text(caution.text()));
         json.end().key("caution_details").array();

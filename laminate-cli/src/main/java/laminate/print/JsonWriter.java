@@ -162,6 +162,25 @@ public final class JsonWriter {
     }
 
     /**
+     * Writes numbers as an array on one line.
+     *
+     * @param numbers the numbers, finite
+     * @return this
+     * @throws IllegalArgumentException if one is NaN or infinite
+     */
+    public JsonWriter numbers(double... numbers) {
+        array();
+        onOneLine = true;
+        for (double number : numbers) {
+            number(number);
+        }
+        isFirst = true;
+        end();
+        onOneLine = false;
+        return this;
+    }
+
+    /**
      * Writes rows of numbers, each row on one line.
      *
      * @param rows the rows
@@ -170,14 +189,7 @@ public final class JsonWriter {
     public JsonWriter matrix(double[][] rows) {
         array();
         for (double[] row : rows) {
-            array();
-            onOneLine = true;
-            for (double entry : row) {
-                number(entry);
-            }
-            isFirst = true;
-            end();
-            onOneLine = false;
+            numbers(row);
         }
         return end();
     }

@@ -2,6 +2,7 @@ package laminate.print;
 
 import java.util.OptionalDouble;
 import laminate.process.Range;
+import laminate.theory.LaminateLoad.Term;
 import laminate.unit.Dimension;
 import laminate.unit.Significant;
 import laminate.unit.Unit;
@@ -14,6 +15,12 @@ import laminate.unit.UnitSystem;
  */
 record Measures(UnitSystem system) {
     private static final int FIGURES = 3;
+
+    /** What is this small a part of the largest number beside it is less than that number's last figure. */
+    private static final double ROUNDING = 5e-4;
+
+    /** A reserve factor from here on says that nothing is near. */
+    private static final double AMPLE = 1e4;
 
     /** A bare number. */
     static String number(double value) {
@@ -32,6 +39,16 @@ record Measures(UnitSystem system) {
 
     static String number(OptionalDouble si, Unit unit) {
         return si.isPresent() ? number(si.getAsDouble(), unit) : "";
+    }
+
+    /** The number of a value beside others, of which it may be so small a part as to be nothing but rounding. */
+    static String beside(double largest, double si, Unit unit) {
+        return Math.abs(si) <= ROUNDING * Math.abs(largest) ? "0" : number(si, unit);
+    }
+
+    /** A reserve factor. */
+    static String reserve(double factor) {
+        return factor < AMPLE ? number(factor) : "over 9999";
     }
 
     /** A number that says nothing where it is zero. */
@@ -106,6 +123,42 @@ record Measures(UnitSystem system) {
 
     Unit force() {
         return system.unit(Dimension.FORCE);
+    }
+
+    /** Of a stress or strength, beside which a modulus is large. */
+    Unit stress() {
+        return system.small(Dimension.PRESSURE);
+    }
+
+    /** Of a pressure on a panel, beside which a stress is large. */
+    Unit pressure() {
+        return system == UnitSystem.US ? Unit.PSIS : Unit.KILOPASCAL;
+    }
+
+    Unit momentPerLength() {
+        return system.unit(Dimension.MOMENT_PER_LENGTH);
+    }
+
+    Unit curvature() {
+        return system.unit(Dimension.CURVATURE);
+    }
+
+    Unit temperatureDifference() {
+        return system.unit(Dimension.TEMPERATURE_DIFFERENCE);
+    }
+
+    Unit density() {
+        return system.unit(Dimension.DENSITY);
+    }
+
+    /** The unit of a load or deformation of a laminate. */
+    Unit of(Term term) {
+        return switch (term) {
+            case NX, NY, NXY -> forcePerLength();
+            case MX, MY, MXY -> momentPerLength();
+            case EPS_X, EPS_Y, GAMMA_XY -> Unit.PERCENT;
+            case KAPPA_X, KAPPA_Y, KAPPA_XY -> curvature();
+        };
     }
 
     /** The unit of a bending stiffness per width, E I/b. */

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.List;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.ZoneEstimate;
@@ -19,7 +18,7 @@ class EstimateCsvTest {
     @EnumSource(EstimateCsv.Which.class)
     void everyRowHasOneFieldAHeading(EstimateCsv.Which which) {
         for (UnitSystem system : UnitSystem.values()) {
-            List<List<String>> rows = read(print(which, system, TestParts.all()));
+            List<List<String>> rows = StrictCsv.rows(print(which, system, TestParts.all()));
             assertThat(rows.get(0)).doesNotHaveDuplicates();
             assertThat(rows)
                     .hasSizeGreaterThan(1)
@@ -30,7 +29,7 @@ class EstimateCsvTest {
     @ParameterizedTest
     @EnumSource(EstimateCsv.Which.class)
     void noTextStartsAFormula(EstimateCsv.Which which) {
-        for (List<String> row : read(print(which, UnitSystem.SI, List.of(TestParts.hostileNames())))) {
+        for (List<String> row : StrictCsv.rows(print(which, UnitSystem.SI, List.of(TestParts.hostileNames())))) {
             assertThat(row).noneMatch(field -> field.matches("[=+@\t\r].*|-[^0-9].*"));
         }
     }
@@ -38,7 +37,7 @@ class EstimateCsvTest {
     @Test
     void namesComeBackBehindTheirApostrophe() {
         PartEstimate hostile = TestParts.hostileNames();
-        List<String> row = read(print(EstimateCsv.Which.LAYERS, UnitSystem.SI, List.of(hostile)))
+        List<String> row = StrictCsv.rows(print(EstimateCsv.Which.LAYERS, UnitSystem.SI, List.of(hostile)))
                 .get(1);
         assertThat(row.get(0)).isEqualTo("'" + hostile.part().name());
         assertThat(row.get(1)).isEqualTo("'" + hostile.zones().get(0).zone().name());
@@ -47,7 +46,7 @@ class EstimateCsvTest {
     @Test
     void theLayersSumToTheMassPerArea() {
         PartEstimate lid = TestParts.lockerLid();
-        List<List<String>> rows = read(print(EstimateCsv.Which.LAYERS, UnitSystem.SI, List.of(lid)));
+        List<List<String>> rows = StrictCsv.rows(print(EstimateCsv.Which.LAYERS, UnitSystem.SI, List.of(lid)));
         for (ZoneEstimate zone : lid.zones()) {
             double grams = rows.stream()
                     .filter(row -> row.get(1).equals(zone.zone().name()))
@@ -61,8 +60,8 @@ class EstimateCsvTest {
 
     @Test
     void whatHasNoPriceIsListedWithoutCost() {
-        List<List<String>> rows =
-                read(print(EstimateCsv.Which.COST, UnitSystem.SI, List.of(TestParts.lockerLidMissingPrices())));
+        List<List<String>> rows = StrictCsv.rows(
+                print(EstimateCsv.Which.COST, UnitSystem.SI, List.of(TestParts.lockerLidMissingPrices())));
         assertThat(rows).contains(List.of("Bow locker lid", "no price", "labour", "", "", "", "", "", "GBP"));
     }
 
@@ -74,45 +73,5 @@ class EstimateCsvTest {
             throw new AssertionError(e);
         }
         return csv.toString();
-    }
-
-    /** Reads RFC 4180 to the letter: every line ends in CR LF, a quote stands only around a field. */
-    private static List<List<String>> read(String csv) {
-        List<List<String>> rows = new ArrayList<>();
-        List<String> row = new ArrayList<>();
-        int i = 0;
-        while (i < csv.length()) {
-            StringBuilder field = new StringBuilder();
-            i = csv.charAt(i) == '"' ? readQuoted(csv, i + 1, field) : readBare(csv, i, field);
-            row.add(field.toString());
-            if (csv.charAt(i) == ',') {
-                i++;
-            } else {
-                assertThat(csv.substring(i, i + 2)).isEqualTo("\r\n");
-                rows.add(row);
-                row = new ArrayList<>();
-                i += 2;
-            }
-        }
-        assertThat(row).isEmpty();
-        return rows;
-    }
-
-    private static int readQuoted(String csv, int start, StringBuilder field) {
-        int i = start;
-        while (csv.charAt(i) != '"' || csv.charAt(i + 1) == '"') {
-            i += csv.charAt(i) == '"' ? 1 : 0;
-            field.append(csv.charAt(i++));
-        }
-        return i + 1;
-    }
-
-    private static int readBare(String csv, int start, StringBuilder field) {
-        int i = start;
-        while (csv.charAt(i) != ',' && csv.charAt(i) != '\r') {
-            assertThat(csv.charAt(i)).isNotIn('"', '\n');
-            field.append(csv.charAt(i++));
-        }
-        return i;
     }
 }

@@ -1,0 +1,122 @@
+package laminate.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import laminate.check.CheckOptions;
+import laminate.check.LoadCaseCheck;
+import laminate.check.ZoneCheck;
+import laminate.print.Table.Column;
+import laminate.theory.Deformation;
+import laminate.theory.LaminateLoad;
+import laminate.theory.Vector3;
+import laminate.theory.failure.FailureStep;
+import laminate.theory.failure.PlyReserve;
+import laminate.theory.failure.ProgressiveFailure;
+import laminate.unit.Unit;
+
+/** The load cases of a zone: deformation, reserve factors, first and last failure, and what each ply carries. */
+final class LoadCaseSection {
+    private final Measures measures;
+    private final boolean plies;
+    private final CheckOptions options;
+
+    LoadCaseSection(Measures measures, boolean plies, CheckOptions options) {
+        this.measures = measures;
+        this.plies = plies;
+        this.options = options;
+    }
+
+    void addTo(Report.Builder report, ZoneCheck zone) {
+        zone.loadCases().stream()
+                .sorted(Comparator.comparingDouble(loadCase -> CheckReport.least(loadCase.reserves())))
+                .forEach(loadCase -> addTo(report, zone, loadCase));
+    }
+
+    private void addTo(Report.Builder report, ZoneCheck zone, LoadCaseCheck check) {
+        report.heading(
+                2,
+                "Zone " + zone.zone().zone().name() + ", load case "
+                        + check.loadCase().name());
+        report.fact("load", load(check.loadCase().load()));
+        addDeformation(report, check.laminate().response().deformation());
+        PlyNames names = PlyNames.of(zone.zone());
+        ReserveTable reserves = new ReserveTable(measures, names);
+        addSteps(report, check.progressive(), reserves, names);
+        report.grid(reserves.of(check.reserves(), 0));
+        addFailures(report, check.progressive(), reserves);
+        PlySection.addTo(
+                report, "", check.laminate(), new PlyTables(measures, zone.zone(), options.criterion()), plies, true);
+    }
+
+    /** As the part file states it. */
+    private String load(LaminateLoad load) {
+        List<String> terms = new ArrayList<>();
+        load.given()
+                .forEach((term, value) ->
+                        terms.add(TermWords.word(term) + " " + Measures.text(value, measures.of(term))));
+        add(terms, "Qx", load.Qx(), measures.forcePerLength());
+        add(terms, "Qy", load.Qy(), measures.forcePerLength());
+        add(terms, "temperature change", load.temperatureChange(), measures.temperatureDifference());
+        add(terms, "moisture", load.moisture(), Unit.PERCENT);
+        return String.join(", ", terms);
+    }
+
+    private static void add(List<String> terms, String name, double value, Unit unit) {
+        if (value != 0) {
+            terms.add(name + " " + Measures.text(value, unit));
+        }
+    }
+
+    private void addDeformation(Report.Builder report, Deformation deformation) {
+        report.fact("mid-plane strain", components(deformation.strain(), Unit.PERCENT))
+                .fact("curvature", components(deformation.curvature(), measures.curvature()));
+    }
+
+    private static String components(Vector3 vector, Unit unit) {
+        double largest = Math.max(Math.abs(vector.x()), Math.max(Math.abs(vector.y()), Math.abs(vector.xy())));
+        return "x " + Measures.beside(largest, vector.x(), unit) + ", y " + Measures.beside(largest, vector.y(), unit)
+                + ", xy " + Measures.beside(largest, vector.xy(), unit) + " " + unit.symbol();
+    }
+
+    private static void addSteps(
+            Report.Builder report, ProgressiveFailure failure, ReserveTable reserves, PlyNames names) {
+        List<FailureStep> steps = failure.steps();
+        if (steps.isEmpty()) {
+            report.fact("first failure", "none that can be judged, however large the load");
+            return;
+        }
+        FailureStep first = steps.get(0);
+        report.fact(
+                "first failure",
+                times(first) + ", " + reserves.how(first.failed().get(0)));
+        FailureStep last = steps.get(steps.size() - 1);
+        report.fact(
+                "last failure",
+                times(last) + (failure.survivors().isEmpty() ? "" : ", after which " + holding(failure, names)));
+    }
+
+    private static String holding(ProgressiveFailure failure, PlyNames names) {
+        List<String> plies = failure.survivors().stream().map(names::of).toList();
+        return String.join(", ", plies) + (plies.size() == 1 ? " holds on" : " hold on");
+    }
+
+    private static String times(FailureStep step) {
+        return "at " + Measures.number(step.loadFactor()) + " times the load";
+    }
+
+    private static void addFailures(Report.Builder report, ProgressiveFailure failure, ReserveTable reserves) {
+        if (failure.steps().size() < 2) {
+            return;
+        }
+        Table.Builder table = new Table.Builder(Column.numbers("times the load", ""), Column.words("what fails"));
+        for (FailureStep step : failure.steps()) {
+            String load = Measures.number(step.loadFactor());
+            for (PlyReserve failed : step.failed()) {
+                table.row(load, reserves.how(failed));
+                load = "";
+            }
+        }
+        report.heading(3, "From the first ply to the last").grid(table.build());
+    }
+}

@@ -1,0 +1,27 @@
+package laminate.print;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.List;
+import laminate.unit.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+class CheckMarkdownTest {
+
+    @Test
+    void itSaysWhatTheTextSays() throws IOException {
+        CheckReport report = new CheckReport(UnitSystem.SI, true);
+        StringBuilder text = new StringBuilder();
+        StringBuilder markdown = new StringBuilder();
+        new CheckText(report, 300, Style.PLAIN).print(TestChecks.all(), text);
+        new CheckMarkdown(report).print(TestChecks.all(), markdown);
+        assertThat(words(markdown.toString().replace("\\", "").replaceAll("[|*#]|:?--:?", " ")))
+                .containsAll(words(text.toString().replaceAll("[|*#]|--+|==+", " ")));
+        assertThat(markdown.toString()).doesNotContain("<b>", "\u001B").contains("\\*bold\\* \\<b\\>");
+    }
+
+    private static List<String> words(String text) {
+        return List.of(text.replaceAll("[()]", " ").trim().split("\\s+"));
+    }
+}
