@@ -28,14 +28,15 @@ final class CostWords {
         }
         int figures = FEWEST_FIGURES;
         String text = Significant.format(line.quantity(), figures);
-        while (figures < MOST_FIGURES && !cost(price, text).equals(line.cost())) {
+        while (figures < MOST_FIGURES && !isCost(line.cost(), price, text)) {
             text = Significant.format(line.quantity(), ++figures);
         }
         return text;
     }
 
-    private static Money cost(UnitPrice price, String quantity) {
-        return new Money(price.amount().multiply(new BigDecimal(quantity)), price.currency());
+    private static boolean isCost(Money cost, UnitPrice price, String quantity) {
+        Money product = new Money(price.amount().multiply(new BigDecimal(quantity)), price.currency());
+        return product.amount().equals(cost.amount());
     }
 
     private static String measure(Cost.Line line, PriceBasis basis) {

@@ -55,7 +55,7 @@ final class LoadCaseReader {
     }
 
     private static LaminateLoad loaded(LaminateLoad load) {
-        if (load.equals(LaminateLoad.NONE)) {
+        if (load.isNone()) {
             throw new IllegalArgumentException("no load stands in this load case; a force, moment, strain, curvature,"
                     + " temperature-change or moisture is wanted");
         }

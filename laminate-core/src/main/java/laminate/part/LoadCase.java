@@ -21,7 +21,7 @@ public record LoadCase(String name, LaminateLoad load) {
         if (name.isBlank()) {
             throw new IllegalArgumentException("a load case needs a name");
         }
-        if (load.equals(LaminateLoad.NONE)) {
+        if (load.isNone()) {
             throw new IllegalArgumentException(name + ": a load case needs a load");
         }
     }

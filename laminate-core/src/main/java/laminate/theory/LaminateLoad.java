@@ -115,6 +115,15 @@ public record LaminateLoad(Map<Term, Double> given, double Qx, double Qy, double
     }
 
     /**
+     * Whether nothing is given and nothing changes.
+     *
+     * @return false where a term is given, be it as zero
+     */
+    public boolean isNone() {
+        return given.isEmpty() && Qx == 0 && Qy == 0 && temperatureChange == 0 && moisture == 0;
+    }
+
+    /**
      * This load with one term given.
      *
      * @param term which
