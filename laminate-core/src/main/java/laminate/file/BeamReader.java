@@ -6,15 +6,14 @@ import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.name;
 import static laminate.file.Scalars.oneOf;
+import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.quantity;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Supplier;
 import laminate.part.BeamPlan;
 import laminate.part.Limits;
 import laminate.theory.beam.BeamLoad;
@@ -64,7 +63,7 @@ final class BeamReader {
         return listOf(mapping(Keys.BEAM, this::beam));
     }
 
-    private Supplier<BeamPlan> beam(Fields in) {
+    private BeamPlan beam(Fields in) {
         var name = in.required("name", name(taken));
         var zone = in.required("zone", zones.known());
         var along = in.orElse("direction", oneOf(BeamPlan.Along::word, BeamPlan.Along.values()), BeamPlan.Along.X);
@@ -76,7 +75,8 @@ final class BeamReader {
         var loadSpan = in.optional("load-span", LENGTH);
         var bearing = in.optional("bearing-length", LENGTH);
         var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
-        return () -> new BeamPlan(
+        in.requireSound();
+        return new BeamPlan(
                 name.get(),
                 zone.get(),
                 along.get(),
@@ -84,7 +84,7 @@ final class BeamReader {
                 width.get(),
                 loading.get().supports(),
                 load(in, loading.get(), load.get(), span.get(), loadSpan.get()),
-                bearing.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+                orNone(bearing.get()),
                 limits.get());
     }
 

@@ -24,13 +24,21 @@ record Bounds(DoublePredicate holds, String accepted) {
 
     /** The reading within this range; the message shows the text as it was written. */
     Reading<Double> limit(Reading<Double> reading) {
-        return (node, complaints) -> reading.read(node, complaints).flatMap(value -> {
-            if (holds.test(value)) {
-                return Optional.of(value);
+        return new Limited(reading, this);
+    }
+
+    /** A reading within a range. */
+    private record Limited(Reading<Double> reading, Bounds bounds) implements Reading<Double> {
+
+        @Override
+        public Optional<Double> read(Node node, Complaints complaints) {
+            Optional<Double> value = reading.read(node, complaints);
+            if (value.isEmpty() || bounds.holds.test(value.get())) {
+                return value;
             }
             String written = node instanceof Node.Scalar scalar ? Complaints.shown(scalar.text()) : "this";
-            complaints.at(node, written + " is outside the range; accepted: " + accepted);
+            complaints.at(node, written + " is outside the range; accepted: " + bounds.accepted);
             return Optional.empty();
-        });
+        }
     }
 }

@@ -5,9 +5,8 @@ import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.wholeNumber;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
-import java.util.stream.Stream;
 import laminate.material.Resin;
 import laminate.part.Coating;
 import laminate.part.Film;
@@ -32,23 +31,24 @@ final class CoatingReader {
     }
 
     Reading<Coating> coating() {
-        List<Reading.Choice<Located<Resin>>> materials = Stream.of(Resin.Use.values())
-                .filter(Resin.Use::isCoating)
-                .map(use -> choice(use.word(), Located.of(stock.resin(use))))
-                .toList();
+        List<Reading.Choice<Located<Resin>>> materials = new ArrayList<>();
+        for (Resin.Use use : Resin.Use.values()) {
+            if (use.isCoating()) {
+                materials.add(choice(use.word(), Located.of(stock.resin(use))));
+            }
+        }
         return mapping(Keys.COATING, in -> coating(in, materials));
     }
 
-    private Supplier<Coating> coating(Fields in, List<Reading.Choice<Located<Resin>>> materials) {
+    private Coating coating(Fields in, List<Reading.Choice<Located<Resin>>> materials) {
         var material = in.exactlyOne(materials);
         var film = in.exactlyOne(FILMS);
         var coats = in.orElse("coats", wholeNumber(1, MOST_COATS), 1);
-        var agents = Terms.agentsOf(in, stock).toList();
-        return () -> {
-            Resin coating = material.get().value();
-            return new Coating(
-                    coating, layUps.ofCoating(coating, agents, material.get().node()), film.get(), coats.get());
-        };
+        var agents = Terms.agentsOf(in, stock);
+        in.requireSound();
+        Resin coating = material.get().value();
+        return new Coating(
+                coating, layUps.ofCoating(coating, agents, material.get().node()), film.get(), coats.get());
     }
 
     private static Reading.Choice<Film> film(Film.Basis basis, Dimension dimension) {

@@ -53,20 +53,21 @@ final class Contents {
 
     /** The set that {@code fibre-content:} and {@code surface:} name; it is wanted before the layers are read. */
     static Optional<ContentSet> set(Fields in) {
-        return set(in, in.stated("fibre-content", SET));
+        Term<ContentSet> set = in.stated("fibre-content", SET);
+        return set(in, set.value(), set.flawed());
     }
 
     /** The set where {@code fibre-content:} has been read already. */
-    static Optional<ContentSet> set(Fields in, Term<ContentSet> set) {
+    static Optional<ContentSet> set(Fields in, Optional<ContentSet> set, boolean flawed) {
         Term<String> surface = in.stated("surface", SURFACE);
-        boolean standard = set.value().map(ContentSet::isStandard).orElse(false);
+        boolean standard = set.isPresent() && set.get().isStandard();
         if (standard && !surface.stands()) {
             in.complain("fibre-content", "iso-nominal differs by surface; add surface: simple or surface: complex");
-        } else if (!standard && !set.flawed() && surface.stands()) {
+        } else if (!standard && !flawed && surface.stands()) {
             in.complain("surface", "a surface goes with fibre-content: iso-nominal; add that, or take surface: out");
         }
-        boolean complex = standard && !surface.value().map(SIMPLE::equals).orElse(true);
-        return complex ? Optional.of(ContentSet.ISO_NOMINAL_COMPLEX) : set.value();
+        boolean complex = standard && !surface.value().orElse(SIMPLE).equals(SIMPLE);
+        return complex ? Optional.of(ContentSet.ISO_NOMINAL_COMPLEX) : set;
     }
 
     static Reading<ContentSet> setByName() {

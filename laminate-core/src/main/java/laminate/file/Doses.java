@@ -5,7 +5,6 @@ import static laminate.file.Reading.shortOrFull;
 import static laminate.file.Scalars.quantity;
 
 import java.util.Optional;
-import java.util.function.Supplier;
 import laminate.material.Agent;
 import laminate.material.MaterialKind;
 import laminate.material.Resin;
@@ -29,12 +28,18 @@ final class Doses {
                 quantity(Dimension.VOLUME_PER_MASS, Bounds.POSITIVE).map(volume -> new Amount(volume, true));
 
         /** Another unit than % tells that ml/kg is meant, so that a slip in either gets the message that fits. */
-        static final Reading<Amount> READING = (node, complaints) -> {
-            boolean byVolume = node instanceof Node.Scalar scalar
-                    && scalar.text().indexOf('%') < 0
-                    && scalar.text().codePoints().anyMatch(Character::isLetter);
-            return (byVolume ? BY_VOLUME : BY_MASS).read(node, complaints);
-        };
+        static final Reading<Amount> READING = new ByUnit();
+
+        private static final class ByUnit implements Reading<Amount> {
+
+            @Override
+            public Optional<Amount> read(Node node, Complaints complaints) {
+                boolean byVolume = node instanceof Node.Scalar scalar
+                        && scalar.text().indexOf('%') < 0
+                        && scalar.text().codePoints().anyMatch(Character::isLetter);
+                return (byVolume ? BY_VOLUME : BY_MASS).read(node, complaints);
+            }
+        }
     }
 
     /**
@@ -56,16 +61,20 @@ final class Doses {
          */
         Dose doseFor(Resin resin) {
             Agent what = agent.value();
-            Node blamed = amount.filter(any -> cures(resin)).map(Located::node).orElseGet(agent::node);
             try {
-                return amount.map(Located::value)
-                        .map(much -> much.byVolume()
-                                ? Dose.ofVolume(resin, what, much.value())
-                                : Dose.of(resin, what, much.value()))
-                        .orElseGet(() -> Dose.usual(resin, what));
+                return amount.isEmpty()
+                        ? Dose.usual(resin, what)
+                        : dose(resin, what, amount.get().value());
             } catch (IllegalArgumentException e) {
-                throw new Refusal(blamed, e.getMessage());
+                boolean amountIsToBlame = amount.isPresent() && cures(resin);
+                throw new Refusal(amountIsToBlame ? amount.get().node() : agent.node(), e.getMessage());
             }
+        }
+
+        private static Dose dose(Resin resin, Agent what, Amount much) {
+            return much.byVolume()
+                    ? Dose.ofVolume(resin, what, much.value())
+                    : Dose.of(resin, what, much.value());
         }
     }
 
@@ -78,10 +87,11 @@ final class Doses {
                 agent.map(found -> new Stated(found, Optional.empty())), mapping(Keys.AGENT, in -> stated(in, agent)));
     }
 
-    private static Supplier<Stated> stated(Fields in, Reading<Located<Agent>> agent) {
+    private static Stated stated(Fields in, Reading<Located<Agent>> agent) {
         var id = in.required("id", agent);
         var amount = in.optional("amount", Located.of(Amount.READING));
-        return () -> new Stated(id.get(), amount.get());
+        in.requireSound();
+        return new Stated(id.get(), amount.get());
     }
 
     /**
@@ -91,11 +101,13 @@ final class Doses {
      */
     static Dose usual(Resin resin, Stock stock, Node where) {
         String id = resin.defaultCure().agent();
-        Agent agent = stock.findAgent(id)
-                .orElseThrow(() -> new Refusal(
-                        where,
-                        resin.id() + " is cured by " + id + ", which is no known catalyst or hardener; state another"
-                                + " that cures it, or add it to a material file"));
-        return Dose.usual(resin, agent);
+        Optional<Agent> agent = stock.findAgent(id);
+        if (agent.isEmpty()) {
+            throw new Refusal(
+                    where,
+                    resin.id() + " is cured by " + id + ", which is no known catalyst or hardener; state another"
+                            + " that cures it, or add it to a material file");
+        }
+        return Dose.usual(resin, agent.get());
     }
 }

@@ -1,23 +1,24 @@
 package laminate.file;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import laminate.unit.Nearest;
 
 /**
- * The fields of one mapping while it is read. Each is asked for once and answered with a promise, so that reading goes on
- * to the end whatever is wrong; {@link #build} keeps the promises only if every field is sound. A reader therefore is a
+ * The fields of one mapping while it is read. Each is asked for once and answered with a {@link Promise}, so that reading
+ * goes on to the end whatever is wrong; {@link #requireSound} ends it unless every field is sound. A reader therefore is a
  * list of fields and a constructor call, and cannot make a half-valid object:
  *
  * <pre>{@code
  * static final Reading<Trim> TRIM = mapping(Keys.TRIM, in -> {
  *     var edge = in.required("edge", quantity(LENGTH, POSITIVE));
  *     var width = in.required("width", quantity(LENGTH, POSITIVE));
- *     return () -> new Trim(edge.get(), width.get());
+ *     in.requireSound();
+ *     return new Trim(edge.get(), width.get());
  * });
  * }</pre>
  */
@@ -59,49 +60,56 @@ final class Fields {
     }
 
     /** The value of a key that must stand. */
-    <T> Supplier<T> required(String key, Reading<T> reading) {
+    <T> Promise<T> required(String key, Reading<T> reading) {
         Optional<Node> node = ask(key);
         if (node.isEmpty()) {
             complainOfMissing(
                     List.of(key), "this " + keys.kind() + " has no " + key + "; add " + key + ": with its value");
+            return Promise.broken();
         }
-        return promise(node.flatMap(held -> read(held, reading)));
+        return new Promise<>(read(node.get(), reading));
     }
 
     /** The value of a key that may be left out. */
-    <T> Supplier<Optional<T>> optional(String key, Reading<T> reading) {
-        Optional<Supplier<T>> value = ask(key).map(held -> promise(read(held, reading)));
-        return () -> value.map(Supplier::get);
+    <T> Promise<Optional<T>> optional(String key, Reading<T> reading) {
+        Optional<Node> node = ask(key);
+        if (node.isEmpty()) {
+            return Promise.of(Optional.empty());
+        }
+        Optional<T> value = read(node.get(), reading);
+        return value.isPresent() ? Promise.of(value) : Promise.broken();
     }
 
     /** The value of a key that may be left out, or what it is then. */
-    <T> Supplier<T> orElse(String key, Reading<T> reading, T otherwise) {
-        Supplier<Optional<T>> value = optional(key, reading);
-        return () -> value.get().orElse(otherwise);
+    <T> Promise<T> orElse(String key, Reading<T> reading, T otherwise) {
+        Optional<Node> node = ask(key);
+        return node.isEmpty() ? Promise.of(otherwise) : new Promise<>(read(node.get(), reading));
     }
 
     /** The value of the one key that stands out of several. */
-    <T> Supplier<T> exactlyOne(List<Reading.Choice<T>> choices) {
-        Supplier<Optional<T>> value = atMostOne(choices);
+    <T> Promise<T> exactlyOne(List<Reading.Choice<T>> choices) {
         if (!anyStands(choices)) {
-            List<String> words = choices.stream().map(Reading.Choice::word).toList();
+            List<String> words = Reading.Choice.words(choices);
             complainOfMissing(
                     words,
                     "this " + keys.kind() + " has none of " + String.join(", ", words)
                             + "; exactly one of them is wanted");
         }
-        return () -> promise(value.get()).get();
+        return new Promise<>(atMostOne(choices).get());
     }
 
-    /** The value of the one key that stands out of several, if one does. */
-    <T> Supplier<Optional<T>> atMostOne(List<Reading.Choice<T>> choices) {
-        List<T> values = new ArrayList<>();
+    /** The value of the one key that stands out of several, if one does; empty also where it has been complained of. */
+    <T> Promise<Optional<T>> atMostOne(List<Reading.Choice<T>> choices) {
+        Optional<T> value = Optional.empty();
         List<String> standing = new ArrayList<>();
         for (Reading.Choice<T> choice : choices) {
-            ask(choice.word()).ifPresent(node -> {
+            Optional<Node> node = ask(choice.word());
+            if (node.isPresent()) {
                 standing.add(choice.word());
-                read(node, choice::read).ifPresent(values::add);
-            });
+                Optional<T> read = choice.read(node.get(), complaints);
+                sound &= read.isPresent();
+                value = value.isPresent() ? value : read;
+            }
         }
         if (standing.size() > 1) {
             complaints.at(
@@ -109,26 +117,32 @@ final class Fields {
                     String.join(" and ", standing) + " stand together; only one of them is accepted");
             sound = false;
         }
-        return () -> values.stream().findFirst();
+        return Promise.of(value);
+    }
+
+    /** Whether a key stands, be its value sound or not. */
+    boolean stands(String key) {
+        return mapping.entries().containsKey(key);
     }
 
     /** Whether one of several keys stands, be its value sound or not. */
     boolean anyStands(List<? extends Reading.Choice<?>> choices) {
-        return choices.stream().map(Reading.Choice::word).anyMatch(mapping.entries()::containsKey);
+        return !Collections.disjoint(
+                Reading.Choice.words(choices), mapping.entries().keySet());
     }
 
     /** A value that is wanted before the whole is made, with its place; whether it is sound counts as for any other. */
     <T> Term<T> stated(String key, Reading<T> reading) {
-        Term<T> term =
-                ask(key).map(node -> Term.read(node, reading, complaints)).orElseGet(Term::nothing);
+        Optional<Node> node = ask(key);
+        Term<T> term = node.isEmpty() ? Term.nothing() : Term.read(node.get(), reading, complaints);
         sound &= !term.flawed();
         return term;
     }
 
     /** A value made elsewhere; if it is empty, that has been complained of there. */
-    <T> Supplier<T> given(Optional<T> value) {
+    <T> Promise<T> given(Optional<T> value) {
         sound &= value.isPresent();
-        return promise(value);
+        return new Promise<>(value);
     }
 
     /** Notes whether values go together, where that was found elsewhere; if not, that has been complained of there. */
@@ -162,11 +176,8 @@ final class Fields {
      * do not go together.
      */
     Refusal refusal(String key, String message) {
-        return new Refusal(
-                Optional.ofNullable(mapping.entries().get(key))
-                        .map(Node.Entry::value)
-                        .orElse(mapping),
-                message);
+        Node.Entry entry = mapping.entries().get(key);
+        return new Refusal(entry == null ? mapping : entry.value(), message);
     }
 
     /**
@@ -175,23 +186,33 @@ final class Fields {
      * @throws Refusal at that key
      */
     void refuseAnyOf(List<String> names, String message) {
-        names.stream().filter(mapping.entries()::containsKey).findFirst().ifPresent(key -> {
-            throw refusal(key, message);
-        });
+        for (String key : names) {
+            if (mapping.entries().containsKey(key)) {
+                throw refusal(key, message);
+            }
+        }
     }
 
-    /** Makes the whole if all fields are sound; what its constructor refuses becomes a complaint. */
-    <T> Optional<T> build(Supplier<T> make) {
+    /**
+     * Ends the reading unless all fields are sound; behind this call every promise is kept.
+     *
+     * @throws Unsound if something has been complained of
+     */
+    void requireSound() {
         if (!sound) {
-            return Optional.empty();
+            throw new Unsound();
         }
         requireAllAsked();
-        try {
-            return Optional.of(make.get());
-        } catch (IllegalArgumentException e) {
-            complaints.at(mapping, e);
+    }
+
+    /** Thrown where a whole cannot be made, of which all there is to say has been said; it never leaves the package. */
+    static final class Unsound extends RuntimeException {
+
+        private static final long serialVersionUID = 1L;
+
+        Unsound() {
+            super("what was read is not sound", null, false, false);
         }
-        return Optional.empty();
     }
 
     /** A declared key that no code asks for would be accepted and forgotten: a slip of ours, not of the user. */
@@ -208,7 +229,8 @@ final class Fields {
             throw new IllegalStateException("the key " + key + " is not declared in " + keys);
         }
         asked.add(key);
-        return Optional.ofNullable(mapping.entries().get(key)).map(Node.Entry::value);
+        Node.Entry entry = mapping.entries().get(key);
+        return entry == null ? Optional.empty() : Optional.of(entry.value());
     }
 
     private <T> Optional<T> read(Node node, Reading<T> reading) {
@@ -219,13 +241,9 @@ final class Fields {
 
     /** A key that was probably meant by an unknown one has been complained of already. */
     private void complainOfMissing(List<String> wanted, String message) {
-        if (wanted.stream().noneMatch(meant::contains)) {
+        if (Collections.disjoint(wanted, meant)) {
             complaints.at(mapping, message);
         }
         sound = false;
-    }
-
-    private static <T> Supplier<T> promise(Optional<T> value) {
-        return () -> value.orElseThrow(() -> new IllegalStateException("asked for a value that could not be read"));
     }
 }

@@ -1,6 +1,5 @@
 package laminate.file;
 
-import static laminate.file.Reading.mapping;
 import static laminate.file.Reading.shortOrFull;
 import static laminate.file.Scalars.number;
 import static laminate.file.Scalars.quantity;
@@ -10,7 +9,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import laminate.material.Figure;
 import laminate.material.Figures;
 import laminate.material.Property;
@@ -27,34 +25,40 @@ final class FigureReader {
     private FigureReader() {}
 
     /** All figures of a material, those required and those that may stand. */
-    static Supplier<Figures> figures(Fields in, Set<Property> required, Set<Property> optional) {
-        Map<Property, Supplier<Optional<Figure>>> read = new EnumMap<>(Property.class);
+    static Promise<Figures> figures(Fields in, Set<Property> required, Set<Property> optional) {
+        Map<Property, Figure> figures = new EnumMap<>(Property.class);
         for (Property property : required) {
-            Supplier<Figure> figure = in.required(property.key(), of(property));
-            read.put(property, () -> Optional.of(figure.get()));
+            put(figures, property, in.required(property.key(), of(property)).value());
         }
-        optional.forEach(property -> read.put(property, in.optional(property.key(), of(property))));
-        return () -> {
-            Map<Property, Figure> figures = new EnumMap<>(Property.class);
-            read.forEach((property, figure) -> figure.get().ifPresent(value -> figures.put(property, value)));
-            return Figures.of(figures);
-        };
+        for (Property property : optional) {
+            put(figures, property, in.optional(property.key(), of(property)).value().orElse(Optional.empty()));
+        }
+        return Promise.of(Figures.of(figures));
+    }
+
+    private static void put(Map<Property, Figure> figures, Property property, Optional<Figure> figure) {
+        if (figure.isPresent()) {
+            figures.put(property, figure.get());
+        }
     }
 
     private static Reading<Figure> of(Property property) {
         Bounds range = range(property);
-        return of(property.dimension()
-                .map(dimension -> quantity(dimension, range))
-                .orElseGet(() -> number(range)));
+        Optional<Dimension> dimension = property.dimension();
+        return of(dimension.isPresent() ? quantity(dimension.get(), range) : number(range));
     }
 
     /** A figure with its source and status, or a bare value that the user states. */
     static Reading<Figure> of(Reading<Double> value) {
-        return shortOrFull(value.map(Figure::stated), mapping(Keys.FIGURE, in -> {
-            var number = in.required("value", value);
-            Supplier<Origin> origin = origin(in);
-            return () -> origin.get().of(number.get());
-        }));
+        return shortOrFull(value.map(Figure::stated), new MappingReading<>(Keys.FIGURE) {
+            @Override
+            Figure whole(Fields in) {
+                var number = in.required("value", value);
+                Origin origin = origin(in);
+                in.requireSound();
+                return origin.of(number.get());
+            }
+        });
     }
 
     /**
@@ -63,18 +67,18 @@ final class FigureReader {
      * @param source the source
      * @param status how it relates to the source
      */
-    record Origin(String source, Status status) {
+    record Origin(Promise<String> source, Promise<Status> status) {
 
         Figure of(double value) {
-            return new Figure(value, source, status);
+            return new Figure(value, source.get(), status.get());
         }
     }
 
     /** The source and status of a figure; without them it is the user's own. */
-    static Supplier<Origin> origin(Fields in) {
+    static Origin origin(Fields in) {
         var source = in.orElse("source", text(), USER);
         var status = in.orElse("status", Words.OfMaterials.STATUS, Status.USER);
-        return () -> new Origin(source.get(), status.get());
+        return new Origin(source, status);
     }
 
     /** What a property can be at all; what it plausibly is, a test of the library says. */
@@ -89,10 +93,11 @@ final class FigureReader {
     }
 
     private static Bounds byDimension(Optional<Dimension> dimension) {
-        if (dimension.filter(Dimension.FRACTION::equals).isPresent()) {
-            return SHARE;
-        }
-        // Carbon and aramid shrink along the fibre as they warm.
-        return dimension.filter(Dimension.EXPANSION::equals).isPresent() ? Bounds.ANY : Bounds.POSITIVE;
+        return switch (dimension.orElse(Dimension.PRESSURE)) {
+            case FRACTION -> SHARE;
+            // Carbon and aramid shrink along the fibre as they warm.
+            case EXPANSION -> Bounds.ANY;
+            default -> Bounds.POSITIVE;
+        };
     }
 }

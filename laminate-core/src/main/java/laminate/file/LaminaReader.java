@@ -27,19 +27,18 @@ final class LaminaReader {
     /** Two values that stand together or not at all. */
     private record Pair(double first, double second) {}
 
-    static Supplier<List<Layer>> layers(Fields in, Surroundings around) {
+    static List<Layer> layers(Fields in, Surroundings around) {
         var solid = in.required("lamina", mapping(Keys.LAMINA, LaminaReader::solid));
         var thickness = in.required("thickness", quantity(Dimension.LENGTH, Bounds.POSITIVE));
         var angle = in.orElse("angle", LayerReader.ANGLE, 0.0);
         var times = in.orElse("times", count(), 1);
-        return () -> {
-            Solid of = solid.get();
-            Layer layer = new LaminaLayer(of.lamina(), of.density(), thickness.get(), angle.get(), around.stage());
-            return LayerReader.repeated(in, List.of(layer), times.get());
-        };
+        in.requireSound();
+        Solid of = solid.get();
+        Layer layer = new LaminaLayer(of.lamina(), of.density(), thickness.get(), angle.get(), around.stage());
+        return LayerReader.repeated(in, List.of(layer), times.get());
     }
 
-    private static Supplier<Solid> solid(Fields in) {
+    private static Solid solid(Fields in) {
         var E1 = in.required("E1", MODULUS);
         var E2 = in.required("E2", MODULUS);
         var G12 = in.required("G12", MODULUS);
@@ -49,24 +48,23 @@ final class LaminaReader {
         var thermal = pair(in, "alpha1", "alpha2", EXPANSION);
         var moisture = pair(in, "beta1", "beta2", number());
         var strength = PlyStrengthReader.strength(in);
-        return () -> {
-            Lamina lamina = elastic(in, E1.get(), E2.get(), G12.get(), nu12.get());
-            Optional<Pair> g = shear.get();
-            Optional<Pair> alpha = thermal.get();
-            Optional<Pair> beta = moisture.get();
-            lamina = g.isPresent()
-                    ? lamina.withTransverseShear(g.get().first(), g.get().second())
-                    : lamina;
-            lamina = alpha.isPresent()
-                    ? lamina.withExpansion(alpha.get().first(), alpha.get().second())
-                    : lamina;
-            lamina = beta.isPresent()
-                    ? lamina.withMoistureExpansion(
-                            beta.get().first(), beta.get().second())
-                    : lamina;
-            Optional<PlyStrength> known = strength.get();
-            return new Solid(known.isPresent() ? lamina.withStrength(known.get()) : lamina, density.get());
-        };
+        in.requireSound();
+        Lamina lamina = elastic(in, E1.get(), E2.get(), G12.get(), nu12.get());
+        Optional<Pair> g = shear.get();
+        Optional<Pair> alpha = thermal.get();
+        Optional<Pair> beta = moisture.get();
+        lamina = g.isPresent()
+                ? lamina.withTransverseShear(g.get().first(), g.get().second())
+                : lamina;
+        lamina = alpha.isPresent()
+                ? lamina.withExpansion(alpha.get().first(), alpha.get().second())
+                : lamina;
+        lamina = beta.isPresent()
+                ? lamina.withMoistureExpansion(
+                        beta.get().first(), beta.get().second())
+                : lamina;
+        Optional<PlyStrength> known = strength.get();
+        return new Solid(known.isPresent() ? lamina.withStrength(known.get()) : lamina, density.get());
     }
 
     /** The moduli are above zero by now, so that a refusal is of the Poisson's ratio. */

@@ -53,24 +53,33 @@ final class LayUps {
      */
     private Dose dose(Resin resin, Terms terms, Node layer) {
         List<Terms.DeepAgent> agents = terms.agents();
-        Optional<Terms.DeepAgent> fit =
-                agents.stream().filter(agent -> agent.stated().cures(resin)).findFirst();
-        int nearerThan = Math.max(fit.map(Terms.DeepAgent::depth).orElse(0), terms.resinDepth() - 1);
-        Optional<Terms.DeepAgent> misfit = agents.stream()
-                .filter(agent -> agent.depth() > nearerThan && !agent.stated().cures(resin))
-                .findFirst();
-        return misfit.or(() -> fit)
-                .map(agent -> agent.stated().doseFor(resin))
-                .orElseGet(() -> Doses.usual(resin, stock, layer));
+        Optional<Terms.DeepAgent> fit = nearest(agents, resin, true, 0);
+        int fitDepth = fit.isPresent() ? fit.get().depth() : 0;
+        Optional<Terms.DeepAgent> misfit = nearest(agents, resin, false, Math.max(fitDepth, terms.resinDepth() - 1));
+        Optional<Terms.DeepAgent> chosen = misfit.isPresent() ? misfit : fit;
+        return chosen.isPresent() ? chosen.get().stated().doseFor(resin) : Doses.usual(resin, stock, layer);
+    }
+
+    /** The nearest agent that cures a resin, or that does not, of those stated farther in than a depth. */
+    private static Optional<Terms.DeepAgent> nearest(
+            List<Terms.DeepAgent> nearestFirst, Resin resin, boolean cures, int depth) {
+        for (Terms.DeepAgent agent : nearestFirst) {
+            if (agent.depth() > depth && agent.stated().cures(resin) == cures) {
+                return Optional.of(agent);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The dose of a coating: of an agent stated with it, or its own usual one; never the part's. */
     Dose ofCoating(Resin coating, List<Doses.Stated> agents, Node where) {
-        return agents.stream()
-                .filter(stated -> stated.cures(coating))
-                .findFirst()
-                .or(() -> agents.stream().findFirst())
-                .map(stated -> stated.doseFor(coating))
-                .orElseGet(() -> Doses.usual(coating, stock, where));
+        for (Doses.Stated stated : agents) {
+            if (stated.cures(coating)) {
+                return stated.doseFor(coating);
+            }
+        }
+        return agents.isEmpty()
+                ? Doses.usual(coating, stock, where)
+                : agents.get(0).doseFor(coating);
     }
 }

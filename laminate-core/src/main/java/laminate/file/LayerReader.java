@@ -3,7 +3,6 @@ package laminate.file;
 import static laminate.file.Reading.byKey;
 import static laminate.file.Reading.choice;
 import static laminate.file.Reading.listOf;
-import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.count;
 import static laminate.file.Scalars.flag;
 import static laminate.file.Scalars.text;
@@ -12,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import laminate.material.Reinforcement;
 import laminate.material.Resin;
 import laminate.part.BulkerLayer;
@@ -50,26 +48,77 @@ final class LayerReader {
     }
 
     private Reading<List<Layer>> entry(Surroundings around) {
-        Reading<List<Layer>> stage = mapping(Keys.STAGE, in -> stage(in, around));
-        Reading<List<Layer>> otherwise = byKey(
-                "layer",
-                List.of(
-                        choice("reinforcement", mapping(Keys.REINFORCEMENT_LAYER, in -> reinforcement(in, around))),
-                        choice("core", mapping(Keys.CORE_LAYER, in -> cores.core(in, around))),
-                        choice("bulker", mapping(Keys.BULKER_LAYER, in -> bulker(in, around))),
-                        choice("schedule", mapping(Keys.SCHEDULE_USE, in -> schedule(in, around))),
-                        choice("layers", mapping(Keys.LAYER_GROUP, in -> group(in, around))),
-                        choice("lamina", mapping(Keys.LAMINA_LAYER, in -> LaminaReader.layers(in, around))),
-                        choice("stage", stage)));
-        return (node, complaints) -> {
-            if (node instanceof Node.Scalar id) {
-                return bare(id, around, complaints);
-            }
+        return new Reading.ShortOrFull<>(new Bare(around), new Full(around));
+    }
+
+    /** A layer by the id of its reinforcement alone. */
+    private final class Bare implements Reading<List<Layer>> {
+
+        private final Surroundings around;
+
+        Bare(Surroundings around) {
+            this.around = around;
+        }
+
+        @Override
+        public Optional<List<Layer>> read(Node node, Complaints complaints) {
+            return bare((Node.Scalar) node, around, complaints);
+        }
+    }
+
+    /** A layer, or several, with all its keys. */
+    private final class Full implements Reading<List<Layer>> {
+
+        private final Reading<List<Layer>> stage;
+        private final Reading<List<Layer>> otherwise;
+
+        Full(Surroundings around) {
+            stage = new OfKind(Keys.STAGE, around);
+            otherwise = byKey(
+                    "layer",
+                    List.of(
+                            choice("reinforcement", new OfKind(Keys.REINFORCEMENT_LAYER, around)),
+                            choice("core", new OfKind(Keys.CORE_LAYER, around)),
+                            choice("bulker", new OfKind(Keys.BULKER_LAYER, around)),
+                            choice("schedule", new OfKind(Keys.SCHEDULE_USE, around)),
+                            choice("layers", new OfKind(Keys.LAYER_GROUP, around)),
+                            choice("lamina", new OfKind(Keys.LAMINA_LAYER, around)),
+                            choice("stage", stage)));
+        }
+
+        @Override
+        public Optional<List<Layer>> read(Node node, Complaints complaints) {
             // A stage holds layers: too, which alone would make a group.
             boolean staged =
                     node instanceof Node.Mapping group && group.entries().containsKey("stage");
             return (staged ? stage : otherwise).read(node, complaints);
-        };
+        }
+    }
+
+    private final class OfKind extends MappingReading<List<Layer>> {
+
+        private final Keys kind;
+        private final Surroundings around;
+
+        OfKind(Keys kind, Surroundings around) {
+            super(kind);
+            this.kind = kind;
+            this.around = around;
+        }
+
+        @Override
+        List<Layer> whole(Fields in) {
+            return switch (kind) {
+                case REINFORCEMENT_LAYER -> reinforcement(in, around);
+                case CORE_LAYER -> cores.core(in, around);
+                case BULKER_LAYER -> bulker(in, around);
+                case SCHEDULE_USE -> schedule(in, around);
+                case LAYER_GROUP -> group(in, around);
+                case LAMINA_LAYER -> LaminaReader.layers(in, around);
+                case STAGE -> stage(in, around);
+                default -> throw new IllegalStateException(kind + " is no kind of layer");
+            };
+        }
     }
 
     private Optional<List<Layer>> bare(Node.Scalar id, Surroundings around, Complaints complaints) {
@@ -84,11 +133,11 @@ final class LayerReader {
         if (what.isEmpty() || layUp.isEmpty() || !packs) {
             return Optional.empty();
         }
-        Optional<FibreContent> content = around.content().map(Located::value);
+        Optional<FibreContent> content = content(around.content());
         return Optional.of(List.of(new ReinforcementLayer(what.get(), 0, false, layUp.get(), content, around.stage())));
     }
 
-    private Supplier<List<Layer>> reinforcement(Fields in, Surroundings around) {
+    private List<Layer> reinforcement(Fields in, Surroundings around) {
         Term<Reinforcement> what = in.stated("reinforcement", stock.reinforcement());
         var angle = in.orElse("angle", ANGLE, 0.0);
         var turned = in.orElse("turned", flag(), false);
@@ -98,46 +147,55 @@ final class LayerReader {
         Terms terms = around.terms().within(in, stock);
         var layUp = in.given(layUps.of(terms, in.node(), in.complaints()));
         in.agreed(packs(what.value(), terms, stated, in.complaints()));
-        return () -> repeated(
+        in.requireSound();
+        return repeated(
                 in,
                 List.of(new ReinforcementLayer(
                         what.value().orElseThrow(),
                         angle.get(),
                         turned.get(),
                         layUp.get(),
-                        stated.map(Located::value),
+                        content(stated),
                         around.stage())),
                 times.get());
     }
 
-    private Supplier<List<Layer>> bulker(Fields in, Surroundings around) {
+    private List<Layer> bulker(Fields in, Surroundings around) {
         var what = in.required("bulker", stock.bulker());
         var times = in.orElse("times", count(), 1);
         var layUp = layUp(in, around);
-        return () -> repeated(in, List.of(new BulkerLayer(what.get(), layUp.get(), around.stage())), times.get());
+        in.requireSound();
+        return repeated(in, List.of(new BulkerLayer(what.get(), layUp.get(), around.stage())), times.get());
     }
 
-    private Supplier<List<Layer>> stage(Fields in, Surroundings around) {
+    private List<Layer> stage(Fields in, Surroundings around) {
         var name = in.stated("stage", text());
         Terms terms = around.terms().within(in, stock);
         var layers = in.required("layers", list(around.inStage(name.value().orElse(""), terms)));
-        return layers;
+        in.requireSound();
+        return layers.get();
     }
 
-    private Supplier<List<Layer>> schedule(Fields in, Surroundings around) {
+    private List<Layer> schedule(Fields in, Surroundings around) {
         var layers = in.required("schedule", schedules.use(around, this));
         var times = in.orElse("times", count(), 1);
-        return () -> repeated(in, layers.get(), times.get());
+        in.requireSound();
+        return repeated(in, layers.get(), times.get());
     }
 
-    private Supplier<List<Layer>> group(Fields in, Surroundings around) {
+    private List<Layer> group(Fields in, Surroundings around) {
         var times = in.orElse("times", count(), 1);
         var layers = in.required("layers", list(around));
-        return () -> repeated(in, layers.get(), times.get());
+        in.requireSound();
+        return repeated(in, layers.get(), times.get());
     }
 
-    private Supplier<LayUp> layUp(Fields in, Surroundings around) {
+    private Promise<LayUp> layUp(Fields in, Surroundings around) {
         return in.given(layUps.of(around.terms().within(in, stock), in.node(), in.complaints()));
+    }
+
+    private static Optional<FibreContent> content(Optional<Located<FibreContent>> stated) {
+        return stated.isPresent() ? Optional.of(stated.get().value()) : Optional.empty();
     }
 
     /**
@@ -171,13 +229,18 @@ final class LayerReader {
     }
 
     private static List<Layer> joined(List<List<Layer>> groups) {
-        long size = groups.stream().mapToLong(List::size).sum();
+        long size = 0;
+        for (List<Layer> group : groups) {
+            size += group.size();
+        }
         if (size > MOST_IN_A_ZONE) {
             throw new IllegalArgumentException(
                     size + " layers lie here; " + MOST_IN_A_ZONE + " are the most in a zone");
         }
         List<Layer> all = new ArrayList<>((int) size);
-        groups.forEach(all::addAll);
+        for (List<Layer> group : groups) {
+            all.addAll(group);
+        }
         return all;
     }
 }

@@ -1,14 +1,12 @@
 package laminate.file;
 
-import static laminate.file.Reading.mapOf;
 import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.number;
 import static laminate.file.Scalars.oneOf;
+import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.quantity;
 
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import laminate.part.DeflectionLimit;
@@ -27,23 +25,26 @@ final class LimitsReader {
         return mapping(Keys.LIMITS, LimitsReader::limits);
     }
 
-    private static Supplier<Limits> limits(Fields in) {
+    private static Limits limits(Fields in) {
         var deflection = in.optional("deflection", deflection());
         var reserves = in.orElse("reserve-factor", reserves(), Map.<ReserveKind, Double>of());
         var thickness = in.optional("thickness", quantity(Dimension.LENGTH, Bounds.POSITIVE));
         var mass = in.optional("mass", quantity(Dimension.MASS, Bounds.POSITIVE));
-        return () -> new Limits(
+        in.requireSound();
+        return new Limits(
                 deflection.get(),
                 reserves.get(),
-                thickness.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
-                mass.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
+                orNone(thickness.get()),
+                orNone(mass.get()));
     }
 
     private static Reading<Map<ReserveKind, Double>> reserves() {
-        Reading<Map<ReserveKind, Double>> factors =
-                mapOf(oneOf(ReserveKind::word, ReserveKind.values()), number(Bounds.POSITIVE));
-        return Reading.shaped(
-                Node.Mapping.class, "factors by kind of failure are wanted, as in {first-ply: 1.5}", factors::read);
+        return new MapReading<>(oneOf(ReserveKind::word, ReserveKind.values()), number(Bounds.POSITIVE)) {
+            @Override
+            String wanted() {
+                return "factors by kind of failure are wanted, as in {first-ply: 1.5}";
+            }
+        };
     }
 
     /** A length, or a share as in 1/100 span. */

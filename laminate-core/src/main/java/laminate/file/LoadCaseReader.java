@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import laminate.part.LoadCase;
 import laminate.theory.LaminateLoad;
 import laminate.theory.LaminateLoad.Term;
@@ -32,9 +31,9 @@ final class LoadCaseReader {
         return listOf(mapping(Keys.LOAD_CASE, in -> loadCase(in, taken)));
     }
 
-    private static Supplier<LoadCase> loadCase(Fields in, Set<String> taken) {
+    private static LoadCase loadCase(Fields in, Set<String> taken) {
         var name = in.required("name", name(taken));
-        List<Supplier<Optional<Given>>> given = new ArrayList<>();
+        List<Promise<Optional<Given>>> given = new ArrayList<>();
         for (Term term : Term.values()) {
             if (term.isResultant()) {
                 given.add(in.atMostOne(List.of(way(term), way(term.conjugate()))));
@@ -45,13 +44,16 @@ final class LoadCaseReader {
         var change = in.orElse("temperature-change", quantity(Dimension.TEMPERATURE_DIFFERENCE), 0.0);
         var moisture =
                 in.orElse("moisture", quantity(Dimension.FRACTION, Bounds.between(-1, 1, "-100 % to 100 %")), 0.0);
-        return () -> {
-            Map<Term, Double> terms = new EnumMap<>(Term.class);
-            given.forEach(one -> one.get().ifPresent(term -> terms.put(term.term(), term.value())));
-            return new LoadCase(
-                    name.get(),
-                    loaded(new LaminateLoad(terms, alongX.get(), alongY.get(), change.get(), moisture.get())));
-        };
+        in.requireSound();
+        Map<Term, Double> terms = new EnumMap<>(Term.class);
+        for (Promise<Optional<Given>> one : given) {
+            if (one.get().isPresent()) {
+                terms.put(one.get().get().term(), one.get().get().value());
+            }
+        }
+        return new LoadCase(
+                name.get(),
+                loaded(new LaminateLoad(terms, alongX.get(), alongY.get(), change.get(), moisture.get())));
     }
 
     private static LaminateLoad loaded(LaminateLoad load) {

@@ -11,10 +11,10 @@ import static laminate.file.Scalars.id;
 import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.text;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.Supplier;
 import laminate.material.Agent;
 import laminate.material.Bulker;
 import laminate.material.Consumable;
@@ -45,78 +45,102 @@ final class MaterialReader {
     }
 
     Reading<Material> material() {
-        return byWord(
-                "kind",
-                List.of(
-                        kind(MaterialKind.FIBRE, Keys.FIBRE, MaterialReader::fibre),
-                        kind(MaterialKind.RESIN, Keys.RESIN, this::resin),
-                        kind(MaterialKind.CATALYST, Keys.CURING_AGENT, in -> agent(in, MaterialKind.CATALYST)),
-                        kind(MaterialKind.HARDENER, Keys.CURING_AGENT, in -> agent(in, MaterialKind.HARDENER)),
-                        kind(
-                                MaterialKind.REINFORCEMENT,
-                                Keys.REINFORCEMENT,
-                                in -> new ReinforcementReader(known).reinforcement(in, named(in))),
-                        kind(MaterialKind.CORE, Keys.CORE, MaterialReader::core),
-                        kind(MaterialKind.BULKER, Keys.BULKER, MaterialReader::bulker),
-                        kind(MaterialKind.CONSUMABLE, Keys.CONSUMABLE, MaterialReader::consumable)));
+        List<Reading.Choice<Material>> kinds = new ArrayList<>();
+        for (MaterialKind kind : MaterialKind.values()) {
+            kinds.add(choice(kind.word(), new OfKind(kind)));
+        }
+        return byWord("kind", kinds);
     }
 
-    private static <M extends Material> Reading.Choice<Material> kind(
-            MaterialKind kind, Keys keys, Function<Fields, Supplier<M>> fields) {
-        return choice(kind.word(), mapping(keys, fields));
+    private final class OfKind extends MappingReading<Material> {
+
+        private final MaterialKind kind;
+
+        OfKind(MaterialKind kind) {
+            super(keys(kind));
+            this.kind = kind;
+        }
+
+        @Override
+        Material whole(Fields in) {
+            return switch (kind) {
+                case FIBRE -> fibre(in);
+                case RESIN -> resin(in);
+                case CATALYST, HARDENER -> agent(in, kind);
+                case REINFORCEMENT -> new ReinforcementReader(known).reinforcement(in, named(in));
+                case CORE -> core(in);
+                case BULKER -> bulker(in);
+                case CONSUMABLE -> consumable(in);
+            };
+        }
+    }
+
+    private static Keys keys(MaterialKind kind) {
+        return switch (kind) {
+            case FIBRE -> Keys.FIBRE;
+            case RESIN -> Keys.RESIN;
+            case CATALYST, HARDENER -> Keys.CURING_AGENT;
+            case REINFORCEMENT -> Keys.REINFORCEMENT;
+            case CORE -> Keys.CORE;
+            case BULKER -> Keys.BULKER;
+            case CONSUMABLE -> Keys.CONSUMABLE;
+        };
     }
 
     /** What every material begins with. */
-    record Named(Supplier<String> id, Supplier<String> name) {}
+    record Named(Promise<String> id, Promise<String> name) {}
 
     private static Named named(Fields in) {
         in.known("kind");
         return new Named(in.required("material", id()), in.required("name", text()));
     }
 
-    private static Supplier<Fibre> fibre(Fields in) {
+    private static Fibre fibre(Fields in) {
         Named named = named(in);
         var type = in.required("type", Words.OfMaterials.FIBRE);
         var figures = figures(in, Fibre.REQUIRED, Fibre.OPTIONAL);
-        return () -> new Fibre(named.id().get(), named.name().get(), type.get(), figures.get());
+        in.requireSound();
+        return new Fibre(named.id().get(), named.name().get(), type.get(), figures.get());
     }
 
-    private static Supplier<Agent> agent(Fields in, MaterialKind kind) {
+    private static Agent agent(Fields in, MaterialKind kind) {
         Named named = named(in);
         var figures = figures(in, Agent.REQUIRED, Set.of());
-        return () -> new Agent(named.id().get(), named.name().get(), kind, figures.get());
+        in.requireSound();
+        return new Agent(named.id().get(), named.name().get(), kind, figures.get());
     }
 
-    private static Supplier<Core> core(Fields in) {
+    private static Core core(Fields in) {
         Named named = named(in);
         var type = in.required("type", Words.OfMaterials.CORE);
         var openCell = in.required("open-cell", flag());
         var figures = figures(in, Core.REQUIRED, Core.OPTIONAL);
-        return () -> new Core(named.id().get(), named.name().get(), type.get(), openCell.get(), figures.get());
+        in.requireSound();
+        return new Core(named.id().get(), named.name().get(), type.get(), openCell.get(), figures.get());
     }
 
-    private static Supplier<Bulker> bulker(Fields in) {
+    private static Bulker bulker(Fields in) {
         Named named = named(in);
         var figures = figures(in, Bulker.REQUIRED, Bulker.OPTIONAL);
-        return () -> new Bulker(named.id().get(), named.name().get(), figures.get());
+        in.requireSound();
+        return new Bulker(named.id().get(), named.name().get(), figures.get());
     }
 
-    private static Supplier<Consumable> consumable(Fields in) {
+    private static Consumable consumable(Fields in) {
         Named named = named(in);
         var soldBy = in.required("sold-by", Words.measure());
         var figures = figures(in, Set.of(), Consumable.OPTIONAL);
-        return () -> {
-            Consumable consumable =
-                    new Consumable(named.id().get(), named.name().get(), soldBy.get(), figures.get());
-            if (soldBy.get() == PriceBasis.LITRE
-                    && consumable.figures().find(Property.DENSITY).isEmpty()) {
-                throw in.refusal("sold-by", "what is sold by the litre needs its density; add density:");
-            }
-            return consumable;
-        };
+        in.requireSound();
+        Consumable consumable =
+                new Consumable(named.id().get(), named.name().get(), soldBy.get(), figures.get());
+        if (soldBy.get() == PriceBasis.LITRE
+                && consumable.figures().find(Property.DENSITY).isEmpty()) {
+            throw in.refusal("sold-by", "what is sold by the litre needs its density; add density:");
+        }
+        return consumable;
     }
 
-    private Supplier<Resin> resin(Fields in) {
+    private Resin resin(Fields in) {
         Named named = named(in);
         var family = in.required("family", Words.OfMaterials.FAMILY);
         var use = in.required("use", Words.OfMaterials.USE);
@@ -125,7 +149,8 @@ final class MaterialReader {
         var cures = in.required("cure", listOf(mapping(Keys.CURE, this::cure)));
         var gelPoints =
                 in.orElse("gel-time", listOf(mapping(Keys.GEL_TIME, this::gelTimes)), List.<List<Resin.GelPoint>>of());
-        return () -> new Resin(
+        in.requireSound();
+        return new Resin(
                 named.id().get(),
                 named.name().get(),
                 family.get(),
@@ -133,28 +158,39 @@ final class MaterialReader {
                 waxed.get(),
                 figures.get(),
                 cures.get(),
-                gelPoints.get().stream().flatMap(List::stream).toList());
+                joined(gelPoints.get()));
     }
 
-    private Supplier<Resin.Cure> cure(Fields in) {
+    private static List<Resin.GelPoint> joined(List<List<Resin.GelPoint>> doses) {
+        List<Resin.GelPoint> all = new ArrayList<>();
+        for (List<Resin.GelPoint> ofOne : doses) {
+            all.addAll(ofOne);
+        }
+        return all;
+    }
+
+    private Resin.Cure cure(Fields in) {
         var share = FigureReader.of(quantity(Dimension.FRACTION, Bounds.POSITIVE));
         var what = in.required("agent", agent);
         var amount = in.required("amount", share);
         var from = in.required("from", share);
         var to = in.required("to", share);
-        return () -> new Resin.Cure(what.get(), amount.get(), from.get(), to.get());
+        in.requireSound();
+        return new Resin.Cure(what.get(), amount.get(), from.get(), to.get());
     }
 
     /** The times of one dose, by temperature. */
-    private Supplier<List<Resin.GelPoint>> gelTimes(Fields in) {
+    private List<Resin.GelPoint> gelTimes(Fields in) {
         var what = in.required("agent", agent);
         var amount = in.required("amount", quantity(Dimension.FRACTION, Bounds.POSITIVE));
         var times =
                 in.required("times", mapOf(quantity(Dimension.TEMPERATURE), quantity(Dimension.TIME, Bounds.POSITIVE)));
         var origin = FigureReader.origin(in);
-        return () -> times.get().entrySet().stream()
-                .map(at -> new Resin.GelPoint(
-                        what.get(), amount.get(), at.getKey(), origin.get().of(at.getValue())))
-                .toList();
+        in.requireSound();
+        List<Resin.GelPoint> points = new ArrayList<>();
+        for (Map.Entry<Double, Double> at : times.get().entrySet()) {
+            points.add(new Resin.GelPoint(what.get(), amount.get(), at.getKey(), origin.of(at.getValue())));
+        }
+        return points;
     }
 }

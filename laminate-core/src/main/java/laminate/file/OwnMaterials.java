@@ -46,7 +46,10 @@ final class OwnMaterials {
 
     /** Adds a text of the library, where the agents of a resin are not loaded only to see that they are there. */
     void add(String name, String text) {
-        YamlTree.read(name, text, Keys.MATERIALS, complaints).ifPresent(this::addAll);
+        Optional<Node> root = YamlTree.read(name, text, Keys.MATERIALS, complaints);
+        if (root.isPresent()) {
+            addAll(root.get());
+        }
     }
 
     private void addAll(Node root) {
@@ -56,9 +59,15 @@ final class OwnMaterials {
         }
         // Materials are read later; here they are taken as they are.
         Reading<Node> asItIs = (node, any) -> Optional.of(node);
-        Reading.mapping(Keys.MATERIALS, in -> in.required("materials", Reading.listOf(asItIs)))
+        Reading.mapping(Keys.MATERIALS, in -> listed(in, asItIs))
                 .read(root, complaints)
                 .ifPresent(this::addOnceEach);
+    }
+
+    private static List<Node> listed(Fields in, Reading<Node> asItIs) {
+        var materials = in.required("materials", Reading.listOf(asItIs));
+        in.requireSound();
+        return materials.get();
     }
 
     private void addOnceEach(List<Node> materials) {
@@ -78,10 +87,17 @@ final class OwnMaterials {
     List<Material> settle() {
         Map<Node, Material> read = new IdentityHashMap<>();
         readAll(read);
-        List<Material> inOrder = nodes.stream()
-                .flatMap(node -> Optional.ofNullable(read.get(node)).stream())
-                .toList();
-        return complaints.settle(Optional.of(inOrder));
+        return complaints.settle(Optional.of(inOrder(read)));
+    }
+
+    private List<Material> inOrder(Map<Node, Material> read) {
+        List<Material> all = new ArrayList<>();
+        for (Node node : nodes) {
+            if (read.containsKey(node)) {
+                all.add(read.get(node));
+            }
+        }
+        return all;
     }
 
     /** All that may be named in a part: what was known, and the materials of the files over it. */
@@ -100,22 +116,20 @@ final class OwnMaterials {
         for (Node node : nodes) {
             if (isReferredTo(node) == referredTo) {
                 Optional<Material> found = material.read(node, complaints);
-                found.ifPresent(sound -> read.put(node, sound));
-                scalar(node, "material")
-                        .filter(id -> found.isEmpty())
-                        .ifPresent(id -> unreadable.add(id.text().strip()));
+                Optional<Node.Scalar> id = scalar(node, "material");
+                if (found.isPresent()) {
+                    read.put(node, found.get());
+                } else if (id.isPresent()) {
+                    unreadable.add(id.get().text().strip());
+                }
             }
         }
-        List<Material> all = nodes.stream()
-                .flatMap(node -> Optional.ofNullable(read.get(node)).stream())
-                .toList();
-        return new Stock(known.overlaidBy(Materials.of(all)), unreadable, complete);
+        return new Stock(known.overlaidBy(Materials.of(inOrder(read))), unreadable, complete);
     }
 
     private static boolean isReferredTo(Node node) {
-        return scalar(node, "kind")
-                .map(kind -> REFERRED_TO.contains(kind.text().strip()))
-                .orElse(false);
+        Optional<Node.Scalar> kind = scalar(node, "kind");
+        return kind.isPresent() && REFERRED_TO.contains(kind.get().text().strip());
     }
 
     private static Optional<Node.Scalar> scalar(Node node, String key) {

@@ -10,7 +10,6 @@ import static laminate.file.Scalars.word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
 import laminate.part.Water;
 import laminate.theory.panel.PanelLoad;
@@ -38,9 +37,15 @@ final class PanelLoadReader {
         /** The loads on a panel of a length and a width (m). */
         List<PanelLoad> on(double length, double width) {
             List<PanelLoad> all = new ArrayList<>();
-            pressure.ifPresent(all::add);
-            patch.ifPresent(load -> all.add(load.on(length, width)));
-            edges.ifPresent(all::add);
+            if (pressure.isPresent()) {
+                all.add(pressure.get());
+            }
+            if (patch.isPresent()) {
+                all.add(patch.get().on(length, width));
+            }
+            if (edges.isPresent()) {
+                all.add(edges.get());
+            }
             if (all.isEmpty()) {
                 throw new IllegalArgumentException(
                         "nothing acts on this panel; pressure, head, patch or edge-loads is wanted");
@@ -51,11 +56,10 @@ final class PanelLoadReader {
 
     /** A patch whose centre is that of the panel unless it is stated. */
     private record PatchLoad(
-            double alongX, double alongY, Optional<Double> x, Optional<Double> y, DoubleUnaryOperator force) {
+            double alongX, double alongY, Optional<Double> x, Optional<Double> y, double force) {
 
         Patch on(double length, double width) {
-            return new Patch(
-                    x.orElse(length / 2), y.orElse(width / 2), alongX, alongY, force.applyAsDouble(alongX * alongY));
+            return new Patch(x.orElse(length / 2), y.orElse(width / 2), alongX, alongY, force);
         }
     }
 
@@ -95,29 +99,29 @@ final class PanelLoadReader {
         return Upright.NONE;
     }
 
-    private static Supplier<PatchLoad> patch(Fields in) {
+    private static PatchLoad patch(Fields in) {
         var alongX = in.required("length", LENGTH);
         var alongY = in.required("width", LENGTH);
         var x = in.optional("x", COORDINATE);
         var y = in.optional("y", COORDINATE);
-        var force = in.exactlyOne(List.of(
-                choice("force", quantity(Dimension.FORCE).<DoubleUnaryOperator>map(total -> area -> total)),
-                choice("pressure", quantity(Dimension.PRESSURE).<DoubleUnaryOperator>map(per -> area -> per * area))));
-        return () -> new PatchLoad(alongX.get(), alongY.get(), x.get(), y.get(), force.get());
+        var load = in.exactlyOne(
+                List.of(choice("force", quantity(Dimension.FORCE)), choice("pressure", quantity(Dimension.PRESSURE))));
+        in.requireSound();
+        double area = in.stands("force") ? 1 : alongX.get() * alongY.get();
+        return new PatchLoad(alongX.get(), alongY.get(), x.get(), y.get(), load.get() * area);
     }
 
-    private static Supplier<EdgeForces> edgeForces(Fields in) {
+    private static EdgeForces edgeForces(Fields in) {
         var alongX = in.optional("Nx", EDGE_FORCE);
         var alongY = in.optional("Ny", EDGE_FORCE);
         var shear = in.optional("Nxy", EDGE_FORCE);
-        return () -> {
-            if (alongX.get().isEmpty() && alongY.get().isEmpty() && shear.get().isEmpty()) {
-                throw new IllegalArgumentException("no load stands here; one of Nx, Ny, Nxy or more are wanted");
-            }
-            return new EdgeForces(
-                    alongX.get().orElse(0.0),
-                    alongY.get().orElse(0.0),
-                    shear.get().orElse(0.0));
-        };
+        in.requireSound();
+        if (alongX.get().isEmpty() && alongY.get().isEmpty() && shear.get().isEmpty()) {
+            throw new IllegalArgumentException("no load stands here; one of Nx, Ny, Nxy or more are wanted");
+        }
+        return new EdgeForces(
+                alongX.get().orElse(0.0),
+                alongY.get().orElse(0.0),
+                shear.get().orElse(0.0));
     }
 }

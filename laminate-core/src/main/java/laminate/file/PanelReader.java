@@ -11,7 +11,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.Supplier;
 import laminate.part.Limits;
 import laminate.part.PanelPlan;
 import laminate.theory.panel.Edge;
@@ -35,7 +34,7 @@ final class PanelReader {
         return listOf(mapping(Keys.PANEL, this::panel));
     }
 
-    private Supplier<PanelPlan> panel(Fields in) {
+    private PanelPlan panel(Fields in) {
         var name = in.required("name", name(taken));
         var zone = in.required("zone", zones.known());
         var length = in.required("length", LENGTH);
@@ -44,7 +43,8 @@ final class PanelReader {
         var inPlane = in.orElse("in-plane-edges", oneOf(PanelReader::word, InPlane.values()), InPlane.FREE_TO_PULL_IN);
         var loads = PanelLoadReader.loads(in);
         var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
-        return () -> new PanelPlan(
+        in.requireSound();
+        return new PanelPlan(
                 name.get(),
                 zone.get(),
                 length.get(),

@@ -43,8 +43,11 @@ public final class PartFile {
         Complaints complaints = new Complaints();
         Reading<Job> job = new PartReader(file, library, overrides).job();
         Optional<Node> root = YamlTree.read(file, Keys.PART, complaints);
-        root.ifPresent(node -> library.expect(words(node, new LinkedHashSet<>())));
-        return complaints.settle(root.flatMap(node -> job.read(node, complaints)));
+        if (root.isEmpty()) {
+            return complaints.settle(Optional.empty());
+        }
+        library.expect(words(root.get(), new LinkedHashSet<>()));
+        return complaints.settle(job.read(root.get(), complaints));
     }
 
     /** All single values, among which are the ids of the materials. */
@@ -52,9 +55,13 @@ public final class PartFile {
         if (node instanceof Node.Scalar scalar) {
             words.add(scalar.text());
         } else if (node instanceof Node.Sequence list) {
-            list.items().forEach(item -> words(item, words));
+            for (Node item : list.items()) {
+                words(item, words);
+            }
         } else if (node instanceof Node.Mapping mapping) {
-            mapping.entries().values().forEach(entry -> words(entry.value(), words));
+            for (Node.Entry entry : mapping.entries().values()) {
+                words(entry.value(), words);
+            }
         }
         return words;
     }

@@ -12,7 +12,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import laminate.estimate.PriceList;
 import laminate.material.Materials;
 import laminate.part.BeamPlan;
@@ -34,6 +33,7 @@ final class PartReader {
     private final Path file;
     private final Materials library;
     private final Overrides overrides;
+    private final Reading<Path> beside = new Beside();
 
     PartReader(Path file, Materials library, Overrides overrides) {
         this.file = file;
@@ -45,34 +45,32 @@ final class PartReader {
         return mapping(Keys.PART, this::job);
     }
 
-    private Supplier<Job> job(Fields in) {
-        Complaints complaints = in.complaints();
+    private Job job(Fields in) {
         Stock stock = stock(in);
         Term<PriceList> prices = prices(in, stock);
-        Optional<String> currency = prices.value().map(PriceList::currency);
+        Optional<String> currency =
+                prices.value().isPresent() ? Optional.of(prices.value().get().currency()) : Optional.empty();
         Term<WorkshopFile> workshop = workshop(in, new WorkshopReader(stock, currency));
-        ContentSet contents = Contents.set(in)
-                .or(() -> workshop.value().map(WorkshopFile::contents))
-                .orElse(ContentSet.TRADE);
+        ContentSet contents =
+                Contents.set(in).orElse(workshop.value().orElse(WorkshopFile.USUAL).contents());
         Term<Schedules> stated = in.stated("schedules", Schedules.reading());
-        Schedules schedules = stated.value().orElseGet(Schedules::new);
+        Schedules schedules = stated.value().orElse(new Schedules());
         ZoneNames names = new ZoneNames();
-        Supplier<List<Zone>> zones = zones(in, new ZoneReader(stock, schedules, names), stock, contents);
-        Supplier<Part> part = part(in, currency, zones, names);
-        return () -> {
-            if (complaints.isEmpty()) {
-                schedules.complainOfUnused(complaints);
-            }
-            return new Job(
-                    part.get(),
-                    workshop.value().orElse(WorkshopFile.USUAL).workshop(),
-                    prices.value(),
-                    stock.materials());
-        };
+        var zones = zones(in, new ZoneReader(stock, schedules, names), stock, contents);
+        Part part = part(in, currency, zones, names, schedules);
+        return new Job(
+                part,
+                workshop.value().orElse(WorkshopFile.USUAL).workshop(),
+                prices.value(),
+                stock.materials());
     }
 
-    private static Supplier<Part> part(
-            Fields in, Optional<String> currency, Supplier<List<Zone>> zones, ZoneNames names) {
+    private static Part part(
+            Fields in,
+            Optional<String> currency,
+            Promise<List<Zone>> zones,
+            ZoneNames names,
+            Schedules schedules) {
         var name = in.required("part", text());
         var count = in.orElse("count", pieces(), 1);
         var items = in.orElse("items", listOf(mapping(Keys.ITEM, item -> item(item, currency))), List.<Item>of());
@@ -80,7 +78,11 @@ final class PartReader {
         var panels = in.orElse("panels", later(() -> new PanelReader(names).panels()), List.<PanelPlan>of());
         var beams = in.orElse("beams", later(() -> new BeamReader(names).beams()), List.<BeamPlan>of());
         var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
-        return () -> new Part(
+        in.requireSound();
+        if (in.complaints().isEmpty()) {
+            schedules.complainOfUnused(in.complaints());
+        }
+        return new Part(
                 name.get(),
                 count.get(),
                 zones.get(),
@@ -91,33 +93,38 @@ final class PartReader {
                 limits.get());
     }
 
-    private Supplier<List<Zone>> zones(Fields in, ZoneReader reader, Stock stock, ContentSet contents) {
-        Terms outside = overrides
-                .process()
-                .map(asked -> Terms.NONE.asking(asked, in.node()))
-                .orElse(Terms.NONE);
+    private Promise<List<Zone>> zones(Fields in, ZoneReader reader, Stock stock, ContentSet contents) {
+        Terms outside = overrides.process().isPresent()
+                ? Terms.NONE.asking(overrides.process().get(), in.node())
+                : Terms.NONE;
         Terms terms = outside.within(in, stock);
         return in.required("zones", listOf(reader.zone(terms, contents)));
     }
 
-    private static Supplier<Item> item(Fields in, Optional<String> currency) {
+    private static Item item(Fields in, Optional<String> currency) {
         var name = in.required("name", text());
         var count = in.orElse("count", pieces(), 1);
         var mass = in.required("mass", quantity(Dimension.MASS, Bounds.NOT_NEGATIVE));
         var price = in.optional("price", money(currency));
-        return () -> new Item(name.get(), count.get(), mass.get(), price.get());
+        in.requireSound();
+        return new Item(name.get(), count.get(), mass.get(), price.get());
     }
 
     private Stock stock(Fields in) {
         OwnMaterials own = new OwnMaterials(library, in.complaints());
-        Reading<Path> added = (node, complaints) -> {
-            Optional<Path> path = beside().read(node, complaints);
+        in.stated("materials", Reading.oneOrList(addedTo(own)));
+        for (Path asked : overrides.materials()) {
+            own.add(asked);
+        }
+        return own.stock();
+    }
+
+    private Reading<Path> addedTo(OwnMaterials own) {
+        return (node, complaints) -> {
+            Optional<Path> path = beside.read(node, complaints);
             path.ifPresentOrElse(own::add, own::miss);
             return path;
         };
-        in.stated("materials", Reading.oneOrList(added));
-        overrides.materials().forEach(own::add);
-        return own.stock();
     }
 
     private Term<PriceList> prices(Fields in, Stock stock) {
@@ -132,28 +139,42 @@ final class PartReader {
     private <T> Term<T> fileOr(Fields in, String key, Optional<Path> asked, Keys root, Reading<T> reading) {
         if (asked.isPresent()) {
             in.known(key);
-            Optional<T> value = read(asked.get(), root, reading, in.complaints());
+            Optional<T> value = reading.read(asked.get(), root, in.complaints());
             in.given(value);
-            return new Term<>(value.map(found -> new Located<>(found, in.node())), value.isEmpty());
+            return value.isEmpty() ? Term.flaw() : Term.of(value.get(), in.node());
         }
-        Reading<T> named = (node, complaints) ->
-                beside().read(node, complaints).flatMap(path -> read(path, root, reading, complaints));
-        return in.stated(key, Reading.shortOrFull(named, reading));
+        return in.stated(key, Reading.shortOrFull(new OfFile<>(root, reading), reading));
     }
 
-    private static <T> Optional<T> read(Path path, Keys root, Reading<T> reading, Complaints complaints) {
-        return YamlTree.read(path, root, complaints).flatMap(node -> reading.read(node, complaints));
+    /** Reads the root of the file that is named. */
+    private final class OfFile<T> implements Reading<T> {
+
+        private final Keys root;
+        private final Reading<T> reading;
+
+        OfFile(Keys root, Reading<T> reading) {
+            this.root = root;
+            this.reading = reading;
+        }
+
+        @Override
+        public Optional<T> read(Node node, Complaints complaints) {
+            Optional<Path> path = beside.read(node, complaints);
+            return path.isEmpty() ? Optional.empty() : reading.read(path.get(), root, complaints);
+        }
     }
 
     /** The path of a file, taken from where the part file lies. */
-    private Reading<Path> beside() {
-        return text().map(name -> {
-            Path path = file.resolveSibling(name);
+    private final class Beside extends ScalarReading<Path> {
+
+        @Override
+        Path of(String text) {
+            Path path = file.resolveSibling(text.strip());
             if (!Files.exists(path)) {
                 throw new IllegalArgumentException(
                         "there is no file " + path + "; a path is wanted that begins where the part file lies");
             }
             return path;
-        });
+        }
     }
 }

@@ -1,13 +1,13 @@
 package laminate.file;
 
 import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.quantity;
 
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import laminate.theory.PlyStrength;
 import laminate.theory.StrainLimits;
@@ -43,17 +43,18 @@ final class PlyStrengthReader {
                     of[2],
                     of[3],
                     of[4],
-                    across.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
+                    orNone(across.get()),
                     strains.get()));
         };
     }
 
-    private static Supplier<StrainLimits> strainLimits(Fields in) {
+    private static StrainLimits strainLimits(Fields in) {
         var e1t = in.required("e1t", Strains.limit());
         var e1c = in.required("e1c", Strains.limit());
         var e2t = in.required("e2t", Strains.limit());
         var e2c = in.required("e2c", Strains.limit());
         var g12 = in.required("g12", Strains.limit());
-        return () -> new StrainLimits(e1t.get(), e1c.get(), e2t.get(), e2c.get(), g12.get());
+        in.requireSound();
+        return new StrainLimits(e1t.get(), e1c.get(), e2t.get(), e2c.get(), g12.get());
     }
 }

@@ -21,6 +21,6 @@ public final class PriceFile {
         Complaints complaints = new Complaints();
         Reading<PriceList> prices = new PriceReader(Stock.of(materials)).prices();
         return complaints.settle(
-                YamlTree.read(file, Keys.PRICES, complaints).flatMap(root -> prices.read(root, complaints)));
+                prices.read(file, Keys.PRICES, complaints));
     }
 }

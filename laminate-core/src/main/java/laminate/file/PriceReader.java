@@ -2,6 +2,7 @@ package laminate.file;
 
 import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.text;
 
@@ -9,9 +10,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Supplier;
 import laminate.estimate.Price;
 import laminate.estimate.PriceList;
 import laminate.unit.Dimension;
@@ -24,18 +23,26 @@ final class PriceReader {
     private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Bounds.POSITIVE);
     private static final Reading<Double> MASS = quantity(Dimension.MASS, Bounds.POSITIVE);
 
-    private static final Reading<LocalDate> DATE = text().map(written -> {
-        try {
-            return LocalDate.parse(written);
-        } catch (DateTimeException e) {
-            throw new IllegalArgumentException(
-                    Complaints.shown(written) + " is no date; year, month and day are accepted, as in 2026-01-15");
+    private static final Reading<LocalDate> DATE = new ScalarReading<>() {
+        @Override
+        LocalDate of(String text) {
+            try {
+                return LocalDate.parse(text.strip());
+            } catch (DateTimeException e) {
+                throw new IllegalArgumentException(
+                        Complaints.shown(text) + " is no date; year, month and day are accepted, as in 2026-01-15");
+            }
         }
-    });
+    };
 
     /** A currency is known if there can be nothing in it. */
     private static final Reading<String> CURRENCY =
-            text().map(code -> Money.zero(code).currency());
+new ScalarReading<>() {
+        @Override
+        String of(String text) {
+            return Money.zero(text.strip()).currency();
+        }
+    };
 
     private final Stock stock;
 
@@ -47,26 +54,26 @@ final class PriceReader {
         return mapping(Keys.PRICES, this::prices);
     }
 
-    private Supplier<PriceList> prices(Fields in) {
-        Term<String> currency = in.stated("currency", CURRENCY);
-        var code = in.required("currency", (node, complaints) -> currency.value());
+    private PriceList prices(Fields in) {
+        var code = in.required("currency", CURRENCY);
+        Optional<String> currency = code.value();
         var date = in.optional("date", DATE);
         Set<String> priced = new HashSet<>();
-        Reading<Price> price = mapping(Keys.PRICE, entry -> price(entry, currency.value(), priced));
+        Reading<Price> price = mapping(Keys.PRICE, entry -> price(entry, currency, priced));
         var prices = in.required("prices", listOf(price));
-        return () -> new PriceList(code.get(), date.get(), prices.get());
+        in.requireSound();
+        return new PriceList(code.get(), date.get(), prices.get());
     }
 
-    private Supplier<Price> price(Fields in, Optional<String> currency, Set<String> priced) {
+    private Price price(Fields in, Optional<String> currency, Set<String> priced) {
         var material = in.required("material", stock.anyId());
         var price = in.required("price", Scalars.price(currency));
         var roll = in.optional("roll", mapping(Keys.ROLL, PriceReader::roll));
-        return () -> {
-            if (!priced.add(material.get())) {
-                throw in.refusal("material", material.get() + " is priced twice; one price is accepted");
-            }
-            return priced(in, material.get(), price.get(), roll.get());
-        };
+        in.requireSound();
+        if (!priced.add(material.get())) {
+            throw in.refusal("material", material.get() + " is priced twice; one price is accepted");
+        }
+        return priced(in, material.get(), price.get(), roll.get());
     }
 
     private static Price priced(Fields in, String material, UnitPrice price, Optional<Price.Roll> roll) {
@@ -77,14 +84,11 @@ final class PriceReader {
         }
     }
 
-    private static Supplier<Price.Roll> roll(Fields in) {
+    private static Price.Roll roll(Fields in) {
         var width = in.required("width", LENGTH);
         var length = in.optional("length", LENGTH);
         var mass = in.optional("mass", MASS);
-        return () -> new Price.Roll(width.get(), orNone(length.get()), orNone(mass.get()));
-    }
-
-    private static OptionalDouble orNone(Optional<Double> value) {
-        return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+        in.requireSound();
+        return new Price.Roll(width.get(), orNone(length.get()), orNone(mass.get()));
     }
 }

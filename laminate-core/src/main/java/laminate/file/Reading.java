@@ -1,14 +1,12 @@
 package laminate.file;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
-import laminate.unit.Nearest;
 
 /**
  * How a kind of value is read from the tree. A reading gives the value, or complains and gives nothing: never both, never
@@ -22,11 +20,25 @@ interface Reading<T> {
     /** The value, or empty if a complaint has been made of this node or something in it. */
     Optional<T> read(Node node, Complaints complaints);
 
+    /** The value of a file, which is to begin with a mapping of such keys. */
+    default Optional<T> read(Path file, Keys root, Complaints complaints) {
+        Optional<Node> node = YamlTree.read(file, root, complaints);
+        return node.isEmpty() ? Optional.empty() : read(node.get(), complaints);
+    }
+
     /** One of several words with what it leads to. */
     record Choice<T>(String word, Reading<? extends T> reading) {
 
         Optional<T> read(Node node, Complaints complaints) {
-            return reading.read(node, complaints).map(value -> value);
+            return widened(reading.read(node, complaints));
+        }
+
+        static List<String> words(List<? extends Choice<?>> choices) {
+            List<String> words = new ArrayList<>();
+            for (Choice<?> choice : choices) {
+                words.add(choice.word());
+            }
+            return words;
         }
     }
 
@@ -36,75 +48,62 @@ interface Reading<T> {
 
     /** Goes on with the value; what the function refuses with an IllegalArgumentException becomes a complaint. */
     default <R> Reading<R> map(Function<? super T, ? extends R> onward) {
-        return (node, complaints) -> read(node, complaints).flatMap(value -> {
+        return new Mapped<>(this, onward);
+    }
+
+    /** A reading with what is made of its value. */
+    record Mapped<S, T>(Reading<S> first, Function<? super S, ? extends T> onward) implements Reading<T> {
+
+        @Override
+        public Optional<T> read(Node node, Complaints complaints) {
+            Optional<S> value = first.read(node, complaints);
+            if (value.isEmpty()) {
+                return Optional.empty();
+            }
             try {
-                return Optional.of(onward.apply(value));
+                return Optional.of(onward.apply(value.get()));
             } catch (IllegalArgumentException e) {
                 complaints.at(node, e);
                 return Optional.empty();
             }
-        });
+        }
     }
 
     /**
-     * A mapping with its declared keys. The function asks for the values and says how the whole is made of them; it is
-     * made only if all of them are sound.
+     * A mapping with its declared keys. The function asks for the values, then {@linkplain Fields#requireSound requires}
+     * all of them to be sound, and makes the whole of them.
      */
-    static <T> Reading<T> mapping(Keys keys, Function<Fields, Supplier<T>> fields) {
-        return shaped(
-                Node.Mapping.class,
-                "a group of keys is wanted, " + keys.aKind() + " starting with " + keys.first() + ":",
-                (mapping, complaints) -> {
-                    Fields in = new Fields(mapping, keys, complaints);
-                    return in.build(fields.apply(in));
-                });
+    static <T> Reading<T> mapping(Keys keys, Function<Fields, T> whole) {
+        return new MappingReading.Of<>(keys, whole);
     }
 
     /** A list with at least one entry; it is read to its end whatever is wrong in it. */
     static <T> Reading<List<T>> listOf(Reading<T> entry) {
-        return shaped(Node.Sequence.class, "a list is wanted, as in [a, b]", (list, complaints) -> {
-            if (list.items().isEmpty()) {
-                complaints.at(list, "the list is empty; at least one entry is wanted, or leave the key out");
-                return Optional.empty();
-            }
-            List<T> values = new ArrayList<>();
-            list.items().forEach(item -> entry.read(item, complaints).ifPresent(values::add));
-            return Optional.of(List.copyOf(values))
-                    .filter(all -> all.size() == list.items().size());
-        });
+        return new ListReading<>(entry);
     }
 
     /** A list, or one entry alone. */
     static <T> Reading<List<T>> oneOrList(Reading<T> entry) {
-        Reading<List<T>> list = listOf(entry);
-        return (node, complaints) ->
-                node instanceof Node.Scalar ? entry.read(node, complaints).map(List::of) : list.read(node, complaints);
+        return shortOrFull(new ListReading.OfOne<>(entry), listOf(entry));
     }
 
     /** A mapping whose keys are the user's own words, in the order of the file. */
     static <K, V> Reading<Map<K, V>> mapOf(Reading<K> key, Reading<V> value) {
-        return shaped(Node.Mapping.class, "a group of keys is wanted", (mapping, complaints) -> {
-            Map<K, V> values = new LinkedHashMap<>();
-            for (Node.Entry entry : mapping.entries().values()) {
-                Optional<K> name = key.read(entry.key(), complaints);
-                Optional<V> held = value.read(entry.value(), complaints);
-                if (name.isPresent() && held.isPresent() && values.put(name.get(), held.get()) != null) {
-                    complaints.at(
-                            entry.key(),
-                            Complaints.shown(entry.key().text())
-                                    + " is given before in other words; each may stand once");
-                }
-            }
-            return Optional.of(values)
-                    .filter(all -> all.size() == mapping.entries().size());
-        });
+        return new MapReading<>(key, value);
     }
 
     /** A value that may be written short, as a single word, or in full. */
     static <T> Reading<T> shortOrFull(Reading<? extends T> asScalar, Reading<? extends T> inFull) {
-        return (node, complaints) -> (node instanceof Node.Scalar ? asScalar : inFull)
-                .read(node, complaints)
-                .map(value -> value);
+        return new ShortOrFull<>(asScalar, inFull);
+    }
+
+    /** Two ways of writing a value. */
+    record ShortOrFull<T>(Reading<? extends T> asScalar, Reading<? extends T> inFull) implements Reading<T> {
+
+        @Override
+        public Optional<T> read(Node node, Complaints complaints) {
+            return widened((node instanceof Node.Scalar ? asScalar : inFull).read(node, complaints));
+        }
     }
 
     /**
@@ -117,78 +116,15 @@ interface Reading<T> {
 
     /** A mapping whose kind shows in which of several keys it holds, as a layer's does: reinforcement, core or stage. */
     static <T> Reading<T> byKey(String kind, List<Choice<T>> choices) {
-        List<String> words = words(choices);
-        return shaped(Node.Mapping.class, "a group of keys is wanted", (mapping, complaints) -> {
-            List<Choice<T>> held = choices.stream()
-                    .filter(choice -> mapping.entries().containsKey(choice.word()))
-                    .toList();
-            if (held.size() == 1) {
-                return held.get(0).read(mapping, complaints);
-            }
-            complaints.at(mapping, held.isEmpty() ? noneOf(kind, mapping, words) : together(held));
-            return Optional.empty();
-        });
+        return new ChoiceReading.ByKey<>(kind, choices);
     }
 
     /** A mapping whose kind is told by the word after one key, as a material's is by {@code kind:}. */
     static <T> Reading<T> byWord(String key, List<Choice<T>> choices) {
-        Reading<String> word = Scalars.word(words(choices));
-        return shaped(Node.Mapping.class, "a group of keys is wanted", (mapping, complaints) -> {
-            Node.Entry entry = mapping.entries().get(key);
-            if (entry == null) {
-                complaints.at(
-                        mapping,
-                        key + " is missing; add " + key + ": with one of " + String.join(", ", words(choices)));
-                return Optional.empty();
-            }
-            return word.read(entry.value(), complaints)
-                    .flatMap(found -> choices.stream()
-                            .filter(choice -> choice.word().equals(found))
-                            .findFirst()
-                            .flatMap(choice -> choice.read(mapping, complaints)));
-        });
+        return new ChoiceReading.ByWord<>(key, choices);
     }
 
-    /** Reads nodes of one shape, complains of others, and passes over what has been complained of already. */
-    static <N extends Node, T> Reading<T> shaped(Class<N> shape, String wanted, ShapedReading<N, T> reading) {
-        return (node, complaints) -> {
-            if (shape.isInstance(node)) {
-                return reading.read(shape.cast(node), complaints);
-            }
-            if (!(node instanceof Node.Flawed)) {
-                complaints.at(node, found(node) + " stands here; " + wanted);
-            }
-            return Optional.empty();
-        };
-    }
-
-    private static String found(Node node) {
-        if (node instanceof Node.Scalar scalar) {
-            return "a single value " + Complaints.shown(scalar.text());
-        }
-        return node instanceof Node.Sequence ? "a list" : "a group of keys";
-    }
-
-    /** A reading of nodes that are known to be of one shape. */
-    @FunctionalInterface
-    interface ShapedReading<N extends Node, T> {
-        Optional<T> read(N node, Complaints complaints);
-    }
-
-    private static List<String> words(List<? extends Choice<?>> choices) {
-        return choices.stream().map(Choice::word).toList();
-    }
-
-    private static String noneOf(String kind, Node.Mapping mapping, List<String> words) {
-        Optional<String> meant = mapping.entries().keySet().stream()
-                .flatMap(key -> Nearest.of(key, words).stream())
-                .findFirst();
-        return "no key tells what " + kind + " this is; "
-                + meant.map(Complaints::didYouMean).orElse("") + "one of these is wanted: " + String.join(", ", words);
-    }
-
-    private static String together(List<? extends Choice<?>> held) {
-        return held.stream().map(Choice::word).collect(Collectors.joining(" and "))
-                + " stand together; only one of them is accepted";
+    private static <T> Optional<T> widened(Optional<? extends T> value) {
+        return value.isPresent() ? Optional.of(value.get()) : Optional.empty();
     }
 }

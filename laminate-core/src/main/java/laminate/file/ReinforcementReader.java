@@ -10,8 +10,8 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Supplier;
 import laminate.material.Fibre;
 import laminate.material.FibrePly;
 import laminate.material.Figure;
@@ -38,7 +38,7 @@ final class ReinforcementReader {
         List<FibrePly> plies(Form form, Figures figures);
     }
 
-    Supplier<Reinforcement> reinforcement(Fields in, MaterialReader.Named named) {
+    Reinforcement reinforcement(Fields in, MaterialReader.Named named) {
         var form = in.required("form", Words.FORM);
         var binder = in.optional("binder", Words.OfMaterials.BINDER);
         var figures = figures(in, Reinforcement.REQUIRED, Reinforcement.OPTIONAL);
@@ -46,19 +46,18 @@ final class ReinforcementReader {
                 choice("fibre", known.fibre().map(fibre -> single(in, fibre))),
                 choice("plies", listOf(mapping(Keys.MAKE_UP_PLY, this::ply)).map(plies -> listed(in, plies)))));
         var measured = in.optional("measured", mapping(Keys.MEASURED_PLY, ReinforcementReader::measured));
-        return () -> {
-            if (binder.get().isPresent() && form.get().architecture() != Form.Architecture.RANDOM) {
-                throw in.refusal("binder", "only mats and tissues have a binder; take it out");
-            }
-            return new Reinforcement(
-                    named.id().get(),
-                    named.name().get(),
-                    form.get(),
-                    makeUp.get().plies(form.get(), figures.get()),
-                    binder.get(),
-                    figures.get(),
-                    measured.get());
-        };
+        in.requireSound();
+        if (binder.get().isPresent() && form.get().architecture() != Form.Architecture.RANDOM) {
+            throw in.refusal("binder", "only mats and tissues have a binder; take it out");
+        }
+        return new Reinforcement(
+                named.id().get(),
+                named.name().get(),
+                form.get(),
+                makeUp.get().plies(form.get(), figures.get()),
+                binder.get(),
+                figures.get(),
+                measured.get());
     }
 
     private static MakeUp single(Fields in, Fibre fibre) {
@@ -69,9 +68,8 @@ final class ReinforcementReader {
                         "a stitched reinforcement is told by its plies; write plies: [{fibre: … , angle: 0, …}]");
             }
             FibrePly ply = FibrePly.of(fibre, form, 0, figures.value(Property.AREAL_WEIGHT));
-            return List.of(figures.find(Property.WARP_SHARE)
-                    .map(share -> woven(in, ply, share.value()))
-                    .orElse(ply));
+            OptionalDouble share = figures.valueOf(Property.WARP_SHARE);
+            return List.of(share.isPresent() ? woven(in, ply, share.getAsDouble()) : ply);
         };
     }
 
@@ -97,30 +95,36 @@ final class ReinforcementReader {
         FibrePly in(Form form);
     }
 
-    private Supplier<ListedPly> ply(Fields in) {
+    private ListedPly ply(Fields in) {
         var fibre = in.required("fibre", known.fibre());
         var own = in.optional("form", Words.FORM);
         var angle = in.orElse("angle", LayerReader.ANGLE, 0.0);
         var mass = in.required("areal-weight", quantity(Dimension.AREAL_MASS, Bounds.POSITIVE));
         var warp = in.optional("warp-share", SHARE);
-        return () -> form -> {
+        in.requireSound();
+        return form -> {
             FibrePly ply = FibrePly.of(fibre.get(), own.get().orElse(form), angle.get(), mass.get());
             return warp.get().map(share -> woven(in, ply, share)).orElse(ply);
         };
     }
 
-    private static Supplier<Figures> measured(Fields in) {
+    private static Figures measured(Fields in) {
         Set<Property> optional = EnumSet.copyOf(Reinforcement.MEASURED_OPTIONAL);
         optional.removeAll(Reinforcement.MEASURED_STRAINS);
         var figures = figures(in, Reinforcement.MEASURED_REQUIRED, optional);
         var strains = in.optional(
                 "strain-limits",
-                mapping(Keys.MEASURED_STRAINS, limits -> figures(limits, Reinforcement.MEASURED_STRAINS, Set.of())));
-        return () -> {
-            Map<Property, Figure> all = new EnumMap<>(Property.class);
-            all.putAll(figures.get().asMap());
-            strains.get().ifPresent(limits -> all.putAll(limits.asMap()));
-            return Figures.of(all);
-        };
+                mapping(Keys.MEASURED_STRAINS, ReinforcementReader::measuredStrains));
+        in.requireSound();
+        Map<Property, Figure> all = new EnumMap<>(Property.class);
+        all.putAll(figures.get().asMap());
+        strains.get().ifPresent(limits -> all.putAll(limits.asMap()));
+        return Figures.of(all);
+    }
+
+    private static Figures measuredStrains(Fields in) {
+        var figures = figures(in, Reinforcement.MEASURED_STRAINS, Set.of());
+        in.requireSound();
+        return figures.get();
     }
 }

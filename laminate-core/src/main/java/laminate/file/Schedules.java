@@ -21,20 +21,25 @@ final class Schedules {
 
     /** Takes the schedules in, unread. */
     static Reading<Schedules> reading() {
-        return Reading.shaped(
-                Node.Mapping.class,
-                "a group of schedules by name is wanted, as in {shell: [mat-300]}",
-                (all, complaints) -> {
-                    Schedules schedules = new Schedules();
-                    all.entries()
-                            .values()
-                            .forEach(entry -> Scalars.id()
-                                    .read(entry.key(), complaints)
-                                    .ifPresent(name -> schedules.byName.put(name, entry)));
-                    return Optional.of(schedules)
-                            .filter(found ->
-                                    found.byName.size() == all.entries().size());
-                });
+        return new ShapedReading<>(Node.Mapping.class) {
+            @Override
+            Optional<Schedules> readShaped(Node.Mapping all, Complaints complaints) {
+                Schedules schedules = new Schedules();
+                for (Node.Entry entry : all.entries().values()) {
+                    Optional<String> name = Scalars.id().read(entry.key(), complaints);
+                    if (name.isPresent()) {
+                        schedules.byName.put(name.get(), entry);
+                    }
+                }
+                boolean allAreNamed = schedules.byName.size() == all.entries().size();
+                return allAreNamed ? Optional.of(schedules) : Optional.empty();
+            }
+
+            @Override
+            String wanted() {
+                return "a group of schedules by name is wanted, as in {shell: [mat-300]}";
+            }
+        };
     }
 
     boolean has(String name) {
@@ -43,18 +48,24 @@ final class Schedules {
 
     /** The layers of a schedule where it is used. */
     Reading<List<Layer>> use(Surroundings around, LayerReader layers) {
-        return (node, complaints) -> Scalars.id().read(node, complaints).flatMap(name -> {
-            used.add(name);
-            if (!has(name)) {
-                complaints.at(node, unknown(name));
-            } else if (around.schedules().contains(name)) {
-                complaints.at(node, "the schedule " + name + " would hold itself; write its layers out");
-                flawed.add(name);
-            } else if (!flawed.contains(name)) {
-                return read(name, around.inSchedule(name), layers, complaints);
-            }
-            return Optional.empty();
-        });
+        return (node, complaints) -> {
+            Optional<String> name = Scalars.id().read(node, complaints);
+            return name.isEmpty() ? Optional.empty() : use(name.get(), node, around, layers, complaints);
+        };
+    }
+
+    private Optional<List<Layer>> use(
+            String name, Node node, Surroundings around, LayerReader layers, Complaints complaints) {
+        used.add(name);
+        if (!has(name)) {
+            complaints.at(node, unknown(name));
+        } else if (around.schedules().contains(name)) {
+            complaints.at(node, "the schedule " + name + " would hold itself; write its layers out");
+            flawed.add(name);
+        } else if (!flawed.contains(name)) {
+            return read(name, around.inSchedule(name), layers, complaints);
+        }
+        return Optional.empty();
     }
 
     private Optional<List<Layer>> read(String name, Surroundings inside, LayerReader layers, Complaints complaints) {
@@ -75,12 +86,12 @@ final class Schedules {
 
     /** Complains of schedules that no zone uses: most likely one was forgotten. */
     void complainOfUnused(Complaints complaints) {
-        byName.forEach((name, entry) -> {
+        for (String name : byName.keySet()) {
             if (!used.contains(name)) {
                 complaints.at(
-                        entry.key(),
+                        byName.get(name).key(),
                         "the schedule " + name + " is never used; use it by {schedule: " + name + "}, or take it out");
             }
-        });
+        }
     }
 }

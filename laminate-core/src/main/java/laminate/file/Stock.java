@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import laminate.material.Agent;
 import laminate.material.Bulker;
 import laminate.material.Core;
@@ -27,6 +26,7 @@ final class Stock {
     private final Materials materials;
     private final SortedSet<String> unreadable;
     private final boolean complete;
+    private final Reading<String> anyId = new AnyId();
     private Set<String> ids = Set.of();
 
     /**
@@ -50,78 +50,67 @@ final class Stock {
     }
 
     Reading<Reinforcement> reinforcement() {
-        return of(Reinforcement.class, any -> true, "a reinforcement");
+        return new OfKind<>(Reinforcement.class, "a reinforcement");
     }
 
     Reading<Core> core() {
-        return of(Core.class, any -> true, "a core");
+        return new OfKind<>(Core.class, "a core");
     }
 
     Reading<Bulker> bulker() {
-        return of(Bulker.class, any -> true, "a bulking mat");
+        return new OfKind<>(Bulker.class, "a bulking mat");
     }
 
     Reading<Fibre> fibre() {
-        return of(Fibre.class, any -> true, "a fibre");
+        return new OfKind<>(Fibre.class, "a fibre");
     }
 
     Reading<Resin> laminatingResin() {
-        return of(Resin.class, resin -> resin.use().isLaminating(), "a laminating or infusion resin");
+        return new OfKind<>(Resin.class, "a laminating or infusion resin") {
+            @Override
+            boolean fits(Resin resin) {
+                return resin.use().isLaminating();
+            }
+        };
     }
 
     Reading<Resin> resin(Resin.Use use) {
-        return of(Resin.class, resin -> resin.use() == use, MaterialWords.aResin(use));
+        return new OfKind<>(Resin.class, MaterialWords.aResin(use)) {
+            @Override
+            boolean fits(Resin resin) {
+                return resin.use() == use;
+            }
+        };
     }
 
     /** A catalyst or a hardener. */
     Reading<Agent> agent(MaterialKind kind) {
-        return of(Agent.class, agent -> agent.kind() == kind, "a " + kind.word());
+        return new OfKind<>(Agent.class, "a " + kind.word()) {
+            @Override
+            boolean fits(Agent agent) {
+                return agent.kind() == kind;
+            }
+        };
     }
 
     /** What cures a resin, of either kind. */
     Reading<Agent> anyAgent() {
-        return of(Agent.class, any -> true, "a catalyst or hardener");
+        return new OfKind<>(Agent.class, "a catalyst or hardener");
     }
 
     /** The id of a material of any kind, which is not loaded for it. */
     Reading<String> anyId() {
-        return (node, complaints) -> Scalars.id(text -> hint(text, any -> true))
-                .read(node, complaints)
-                .flatMap(id -> {
-                    if (isKnown(id)) {
-                        return Optional.of(id);
-                    }
-                    complaints.at(node, unknown(id, "a material", any -> true));
-                    return Optional.empty();
-                });
+        return anyId;
     }
 
     /** The agent of an id, wherever it is not the user who names it. */
     Optional<Agent> findAgent(String id) {
-        return materials.find(id).filter(Agent.class::isInstance).map(Agent.class::cast);
+        Optional<Material> found = materials.find(id);
+        return found.isPresent() && found.get() instanceof Agent agent ? Optional.of(agent) : Optional.empty();
     }
 
     boolean isUnreadable(String id) {
         return unreadable.contains(id);
-    }
-
-    private <M extends Material> Reading<M> of(Class<M> type, Predicate<M> fits, String wanted) {
-        Predicate<Material> right = found -> type.isInstance(found) && fits.test(type.cast(found));
-        return (node, complaints) -> Scalars.id(text -> hint(text, right))
-                .read(node, complaints)
-                .flatMap(id -> {
-                    Optional<Material> found = materials.find(id);
-                    if (isUnreadable(id) || found.isEmpty() && !complete) {
-                        return Optional.empty();
-                    }
-                    if (found.filter(right).isEmpty()) {
-                        complaints.at(
-                                node,
-                                found.map(other -> MaterialWords.wrongKind(other, wanted))
-                                        .orElseGet(() -> unknown(id, wanted, right)));
-                    }
-                    return found.filter(right).map(type::cast);
-                });
     }
 
     private boolean isKnown(String id) {
@@ -131,18 +120,106 @@ final class Stock {
         return ids.contains(id) || isUnreadable(id) || !complete;
     }
 
-    private String unknown(String id, String wanted, Predicate<Material> right) {
-        return Complaints.shown(id) + " is not known; " + hint(id, right) + wanted
-                + " of the library or of a material file is wanted";
+    /** Reads the id of a material. */
+    private abstract class Named<T> implements Reading<T> {
+
+        private final String wanted;
+        private final Reading<String> id = new IdReading() {
+            @Override
+            String hint(String text) {
+                return Named.this.hint(text);
+            }
+        };
+
+        Named(String wanted) {
+            this.wanted = wanted;
+        }
+
+        @Override
+        public final Optional<T> read(Node node, Complaints complaints) {
+            Optional<String> named = id.read(node, complaints);
+            return named.isEmpty() ? Optional.empty() : find(named.get(), node, complaints);
+        }
+
+        /** What the id names, or empty if that has been complained of here or before. */
+        abstract Optional<T> find(String id, Node node, Complaints complaints);
+
+        /** Whether the material of an id is one that is wanted. */
+        abstract boolean isRight(String id);
+
+        final String unknown(String id) {
+            return Complaints.shown(id) + " is not known; " + hint(id) + wanted
+                    + " of the library or of a material file is wanted";
+        }
+
+        private String hint(String text) {
+            List<String> all = new ArrayList<>(materials.ids());
+            all.addAll(unreadable);
+            return new IdHints(all, this::isRight).of(text);
+        }
     }
 
-    private String hint(String text, Predicate<Material> right) {
-        List<String> all = new ArrayList<>(materials.ids());
-        all.addAll(unreadable);
-        return new IdHints(all, id -> isRight(id, right)).of(text);
+    private final class AnyId extends Named<String> {
+
+        AnyId() {
+            super("a material");
+        }
+
+        @Override
+        Optional<String> find(String id, Node node, Complaints complaints) {
+            if (isKnown(id)) {
+                return Optional.of(id);
+            }
+            complaints.at(node, unknown(id));
+            return Optional.empty();
+        }
+
+        @Override
+        boolean isRight(String id) {
+            return isUnreadable(id) || materials.find(id).isPresent();
+        }
     }
 
-    private boolean isRight(String id, Predicate<Material> right) {
-        return isUnreadable(id) || materials.find(id).filter(right).isPresent();
+    /** Finds a material of one kind. */
+    private class OfKind<M extends Material> extends Named<M> {
+
+        private final Class<M> kind;
+        private final String wanted;
+
+        OfKind(Class<M> kind, String wanted) {
+            super(wanted);
+            this.kind = kind;
+            this.wanted = wanted;
+        }
+
+        /** Whether it serves here. */
+        boolean fits(M material) {
+            return true;
+        }
+
+        @Override
+        final Optional<M> find(String id, Node node, Complaints complaints) {
+            Optional<Material> found = materials.find(id);
+            if (isUnreadable(id) || found.isEmpty() && !complete) {
+                return Optional.empty();
+            }
+            Optional<M> right = fitting(found);
+            if (right.isEmpty()) {
+                complaints.at(
+                        node, found.isPresent() ? MaterialWords.wrongKind(found.get(), wanted) : unknown(id));
+            }
+            return right;
+        }
+
+        @Override
+        final boolean isRight(String id) {
+            return isUnreadable(id) || fitting(materials.find(id)).isPresent();
+        }
+
+        private Optional<M> fitting(Optional<Material> found) {
+            return found.isPresent() && kind.isInstance(found.get()) && fits(kind.cast(found.get()))
+                    ? Optional.of(kind.cast(found.get()))
+                    : Optional.empty();
+        }
     }
 }

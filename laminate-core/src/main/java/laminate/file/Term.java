@@ -1,7 +1,6 @@
 package laminate.file;
 
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * What a file states of something that is wanted before the whole is made, as a zone's resin is by its layers.
@@ -15,6 +14,14 @@ record Term<T>(Optional<Located<T>> stated, boolean flawed) {
         return new Term<>(Optional.empty(), false);
     }
 
+    static <T> Term<T> of(T value, Node where) {
+        return new Term<>(Optional.of(new Located<>(value, where)), false);
+    }
+
+    static <T> Term<T> flaw() {
+        return new Term<>(Optional.empty(), true);
+    }
+
     /** What was read of a node: a value, or nothing after a complaint. */
     static <T> Term<T> read(Node node, Reading<T> reading, Complaints complaints) {
         Optional<Located<T>> value = Located.of(reading).read(node, complaints);
@@ -25,11 +32,11 @@ record Term<T>(Optional<Located<T>> stated, boolean flawed) {
         return flawed || stated.isPresent();
     }
 
-    Term<T> or(Supplier<Term<T>> otherwise) {
-        return stands() ? this : otherwise.get();
+    Term<T> or(Term<T> otherwise) {
+        return stands() ? this : otherwise;
     }
 
     Optional<T> value() {
-        return stated.map(Located::value);
+        return stated.isPresent() ? Optional.of(stated.get().value()) : Optional.empty();
     }
 }

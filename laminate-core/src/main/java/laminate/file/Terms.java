@@ -2,8 +2,6 @@ package laminate.file;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 import laminate.material.MaterialKind;
 import laminate.material.Resin;
 import laminate.process.Process;
@@ -34,12 +32,14 @@ record Terms(
      */
     record DeepAgent(Doses.Stated stated, int depth) {}
 
+    private static final List<MaterialKind> AGENTS = List.of(MaterialKind.CATALYST, MaterialKind.HARDENER);
+
     /** Nothing stated yet. */
     static final Terms NONE = new Terms(0, Term.nothing(), false, Term.nothing(), 0, List.of());
 
     /** These terms with a process that wins over every other. */
     Terms asking(Process asked, Node where) {
-        Term<Process> term = new Term<>(Optional.of(new Located<>(asked, where)), false);
+        Term<Process> term = Term.of(asked, where);
         return new Terms(depth, term, true, resin, resinDepth, agents);
     }
 
@@ -49,9 +49,9 @@ record Terms(
         Term<Resin> ownResin = in.stated("resin", stock.laminatingResin());
         return new Terms(
                 depth + 1,
-                processIsAsked ? process : ownProcess.or(() -> process),
+                processIsAsked ? process : ownProcess.or(process),
                 processIsAsked,
-                ownResin.or(() -> resin),
+                ownResin.or(resin),
                 ownResin.stands() ? depth + 1 : resinDepth,
                 withAgents(in, stock));
     }
@@ -59,14 +59,19 @@ record Terms(
     /** The agents of a coating or of a level, put before those from farther out. */
     private List<DeepAgent> withAgents(Fields in, Stock stock) {
         List<DeepAgent> all = new ArrayList<>();
-        agentsOf(in, stock).map(stated -> new DeepAgent(stated, depth + 1)).forEach(all::add);
+        for (Doses.Stated stated : agentsOf(in, stock)) {
+            all.add(new DeepAgent(stated, depth + 1));
+        }
         all.addAll(agents);
         return all;
     }
 
     /** The agents that fields state under their two keys. One that could not be read counts as not stated. */
-    static Stream<Doses.Stated> agentsOf(Fields in, Stock stock) {
-        return Stream.of(MaterialKind.CATALYST, MaterialKind.HARDENER)
-                .flatMap(kind -> in.stated(kind.word(), Doses.of(kind, stock)).value().stream());
+    static List<Doses.Stated> agentsOf(Fields in, Stock stock) {
+        List<Doses.Stated> agents = new ArrayList<>();
+        for (MaterialKind kind : AGENTS) {
+            in.stated(kind.word(), Doses.of(kind, stock)).value().ifPresent(agents::add);
+        }
+        return agents;
     }
 }

@@ -3,6 +3,7 @@ package laminate.file;
 import static laminate.file.Scalars.oneOf;
 
 import java.util.Locale;
+import java.util.Optional;
 import laminate.material.Core;
 import laminate.material.Fibre;
 import laminate.material.Form;
@@ -43,11 +44,17 @@ final class Words {
 
     /** What a consumable is measured and sold by. */
     static Reading<PriceBasis> measure() {
-        return Scalars.text()
-                .map(word -> PriceBasis.find(word)
-                        .filter(PriceBasis::isMeasure)
-                        .orElseThrow(() -> new IllegalArgumentException(Complaints.shown(word)
-                                + " is no measure of a consumable; accepted: m², m, kg, l, piece")));
+        return new ScalarReading<>() {
+            @Override
+            PriceBasis of(String text) {
+                Optional<PriceBasis> measure = PriceBasis.find(text.strip());
+                if (measure.isEmpty() || !measure.get().isMeasure()) {
+                    throw new IllegalArgumentException(
+                            Complaints.shown(text) + " is no measure of a consumable; accepted: m², m, kg, l, piece");
+                }
+                return measure.get();
+            }
+        };
     }
 
     static Reading<ConsumableUse.Basis> consumableBasis() {

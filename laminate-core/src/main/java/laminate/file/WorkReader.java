@@ -9,7 +9,6 @@ import static laminate.file.Scalars.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import laminate.material.Figure;
 import laminate.process.ConsumableUse;
 import laminate.process.Consumables;
@@ -48,17 +47,16 @@ final class WorkReader {
         this.currency = currency;
     }
 
-    Supplier<Labour> labour(Fields in) {
+    Promise<Labour> labour(Fields in) {
         return in.orElse("labour", mapping(Keys.LABOUR, this::ownLabour), Labour.USUAL);
     }
 
-    private Supplier<Labour> ownLabour(Fields in) {
+    private Labour ownLabour(Fields in) {
         var rate = in.optional("rate", rate());
-        var times = in.orElse("operations", operations(), List.<Operation>of());
-        return () -> {
-            Labour usual = Labour.USUAL.with(times.get());
-            return rate.get().map(usual::at).orElse(usual);
-        };
+        var times = in.orElse("operations", new Operations(), List.<Operation>of());
+        in.requireSound();
+        Labour usual = Labour.USUAL.with(times.get());
+        return rate.get().isPresent() ? usual.at(rate.get().get()) : usual;
     }
 
     private Reading<UnitPrice> rate() {
@@ -71,34 +69,59 @@ final class WorkReader {
         });
     }
 
-    private static Reading<List<Operation>> operations() {
-        Reading<String> name = text().map(WorkReader::operationName);
-        Reading<Time> time = text().map(WorkReader::time);
-        return Reading.shaped(
-                Node.Mapping.class, "a group of operations with their times is wanted", (all, complaints) -> {
-                    List<Operation> read = new ArrayList<>();
-                    all.entries()
-                            .values()
-                            .forEach(entry -> name.read(entry.key(), complaints)
-                                    .flatMap(named ->
-                                            time.map(taken -> taken.of(named)).read(entry.value(), complaints))
-                                    .ifPresent(read::add));
-                    return Optional.of(read)
-                            .filter(sound -> sound.size() == all.entries().size());
-                });
+    private static final class Operations extends ShapedReading<Node.Mapping, List<Operation>> {
+
+        private final Reading<String> name = text().map(WorkReader::operationName);
+
+        Operations() {
+            super(Node.Mapping.class);
+        }
+
+        @Override
+        Optional<List<Operation>> readShaped(Node.Mapping all, Complaints complaints) {
+            List<Operation> read = new ArrayList<>();
+            for (Node.Entry entry : all.entries().values()) {
+                Optional<String> named = name.read(entry.key(), complaints);
+                if (named.isPresent()) {
+                    operation(named.get()).read(entry.value(), complaints).ifPresent(read::add);
+                }
+            }
+            return read.size() == all.entries().size() ? Optional.of(read) : Optional.empty();
+        }
+
+        @Override
+        String wanted() {
+            return "a group of operations with their times is wanted";
+        }
+    }
+
+    private static Reading<Operation> operation(String name) {
+        return new ScalarReading<>() {
+            @Override
+            Operation of(String text) {
+                return time(text.strip()).of(name);
+            }
+        };
     }
 
     /** A name that is nearly a usual one would add a second operation beside it. */
     private static String operationName(String name) {
-        List<String> usual = Operation.USUAL.stream().map(Operation::name).toList();
-        if (!usual.contains(name)) {
-            Nearest.of(name, usual).ifPresent(near -> {
-                throw new IllegalArgumentException(Complaints.shown(name) + " is not known; "
-                        + Complaints.didYouMean(near) + "accepted: " + String.join(", ", usual)
-                        + ", and names of your own unlike these");
-            });
+        List<String> usual = usualNames();
+        Optional<String> near = usual.contains(name) ? Optional.empty() : Nearest.of(name, usual);
+        if (near.isPresent()) {
+            throw new IllegalArgumentException(
+                    Complaints.shown(name) + " is not known; " + Complaints.didYouMean(near.get()) + "accepted: "
+                            + String.join(", ", usual) + ", and names of your own unlike these");
         }
         return name;
+    }
+
+    private static List<String> usualNames() {
+        List<String> names = new ArrayList<>();
+        for (Operation operation : Operation.USUAL) {
+            names.add(operation.name());
+        }
+        return names;
     }
 
     /** A time and the words behind it, if any: "0.2 h/m² per layer". */
@@ -143,7 +166,7 @@ final class WorkReader {
         }
     }
 
-    Supplier<Consumables> consumables(Fields in) {
+    Promise<Consumables> consumables(Fields in) {
         Reading<Consumables> share = quantity(Dimension.FRACTION, Bounds.between(0, 1, "0 % to 100 %"))
                 .map(Consumables::shareOfMaterials);
         Reading<Consumables> list =
@@ -151,11 +174,12 @@ final class WorkReader {
         return in.orElse("consumables", Reading.shortOrFull(share, list), Consumables.USUAL);
     }
 
-    private Supplier<ConsumableUse> use(Fields in) {
+    private ConsumableUse use(Fields in) {
         var material = in.required("material", stock.anyId());
         var amount = in.required("amount", text().map(WorkReader::amount));
         var per = in.required("per", Words.consumableBasis());
-        return () -> new ConsumableUse(
+        in.requireSound();
+        return new ConsumableUse(
                 material.get(),
                 Figure.stated(amount.get().value()),
                 amount.get().measure(),
@@ -165,10 +189,11 @@ final class WorkReader {
     private record Amount(double value, PriceBasis measure) {}
 
     private static Amount amount(String written) {
-        Optional<String> pieces = PIECES.stream().filter(written::endsWith).findFirst();
-        if (pieces.isPresent()) {
-            String number = written.substring(0, written.length() - pieces.get().length());
-            return new Amount(notNegative(Scalars.decimal(number.strip()), written), PriceBasis.PIECE);
+        for (String pieces : PIECES) {
+            if (written.endsWith(pieces)) {
+                String number = written.substring(0, written.length() - pieces.length());
+                return new Amount(notNegative(Scalars.decimal(number.strip()), written), PriceBasis.PIECE);
+            }
         }
         Quantity quantity = quantityOr(written, written, NO_AMOUNT);
         double value = notNegative(quantity.si(), written);

@@ -35,7 +35,6 @@ public record WorkshopFile(Workshop workshop, ContentSet contents) {
     public static WorkshopFile read(Path file, Materials materials) {
         Complaints complaints = new Complaints();
         Reading<WorkshopFile> workshop = new WorkshopReader(Stock.of(materials), Optional.empty()).workshop();
-        return complaints.settle(
-                YamlTree.read(file, Keys.WORKSHOP, complaints).flatMap(root -> workshop.read(root, complaints)));
+        return complaints.settle(workshop.read(file, Keys.WORKSHOP, complaints));
     }
 }

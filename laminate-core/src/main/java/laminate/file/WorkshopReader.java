@@ -3,6 +3,7 @@ package laminate.file;
 import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapOf;
 import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.word;
 
@@ -10,8 +11,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Supplier;
 import laminate.material.Figure;
 import laminate.process.ContentRule;
 import laminate.process.ContentSet;
@@ -56,14 +55,10 @@ final class WorkshopReader {
         return mapping(Keys.WORKSHOP, this::workshop);
     }
 
-    private Supplier<WorkshopFile> workshop(Fields in) {
+    private WorkshopFile workshop(Fields in) {
         var temperature = in.optional("temperature", TEMPERATURE);
         Term<Contained> contents = in.stated("fibre-content", contents());
-        Optional<ContentSet> set = Contents.set(
-                in,
-                new Term<>(
-                        contents.stated().flatMap(held -> held.value().set().map(s -> new Located<>(s, held.node()))),
-                        contents.flawed()));
+        Optional<ContentSet> set = Contents.set(in, named(contents), contents.flawed());
         var voids = byProcess(in, "voids", SMALL_SHARE);
         var losses = byProcess(in, "loss", mapping(Keys.LOSS, WorkshopReader::losses));
         var gelcoat = in.orElse("gelcoat-application", word(List.of("brush", SPRAY)), "brush");
@@ -71,21 +66,31 @@ final class WorkshopReader {
         WorkReader work = new WorkReader(stock, currency);
         var labour = work.labour(in);
         var consumables = work.consumables(in);
-        var stiffness = stiffness(in);
+        var micromechanics = in.orElse("micromechanics", Words.micromechanics(), Micromechanics.HALPIN_TSAI);
+        var knockDown = in.optional("knock-down", mapping(Keys.KNOCK_DOWN, WorkshopReader::knockDown));
         var strength = in.orElse("strength", Words.strengthBasis(), StrengthBasis.LIBRARY);
-        return () -> new WorkshopFile(
+        in.requireSound();
+        return new WorkshopFile(
                 new Workshop(
-                        temperature.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
-                        contents.value().map(Contained::rules).orElse(List.of()),
+                        orNone(temperature.get()),
+                        rules(contents),
                         voids.get(),
                         losses.get(),
                         gelcoat.get().equals(SPRAY),
                         evaporation.get(),
                         labour.get(),
                         consumables.get(),
-                        stiffness.get(),
+                        stiffness(micromechanics.get(), knockDown.get()),
                         strength.get()),
                 set.orElse(ContentSet.TRADE));
+    }
+
+    private static Optional<ContentSet> named(Term<Contained> contents) {
+        return contents.stated().isPresent() ? contents.stated().get().value().set() : Optional.empty();
+    }
+
+    private static List<ContentRule> rules(Term<Contained> contents) {
+        return contents.stated().isPresent() ? contents.stated().get().value().rules() : List.of();
     }
 
     private static Reading<Contained> contents() {
@@ -95,13 +100,14 @@ final class WorkshopReader {
                         .map(rules -> new Contained(Optional.empty(), rules)));
     }
 
-    private static Supplier<ContentRule> rule(Fields in) {
+    private static ContentRule rule(Fields in) {
         var process = in.optional("process", Words.PROCESS);
         var form = in.optional("kind", Words.FORM);
         var fibre = in.optional("fibre", Words.OfMaterials.FIBRE);
         var family = in.optional("resin", Words.OfMaterials.FAMILY);
         var content = in.exactlyOne(Contents.OF_ANY_LAYER);
-        return () -> new ContentRule(
+        in.requireSound();
+        return new ContentRule(
                 process.get(),
                 form.get(),
                 fibre.get(),
@@ -109,29 +115,29 @@ final class WorkshopReader {
                 content.get().value());
     }
 
-    private static Supplier<Map<Loss, Figure>> losses(Fields in) {
-        Map<Loss, Supplier<Optional<Figure>>> read = new EnumMap<>(Loss.class);
+    private static Map<Loss, Figure> losses(Fields in) {
+        Map<Loss, Promise<Optional<Figure>>> read = new EnumMap<>(Loss.class);
         for (Loss loss : Loss.values()) {
             read.put(loss, in.optional(loss.key(), ofLoss(loss)));
         }
-        return () -> {
-            Map<Loss, Figure> figures = new EnumMap<>(Loss.class);
-            read.forEach((loss, figure) -> figure.get().ifPresent(value -> figures.put(loss, value)));
-            return figures;
-        };
+        in.requireSound();
+        Map<Loss, Figure> figures = new EnumMap<>(Loss.class);
+        for (Loss loss : read.keySet()) {
+            Optional<Figure> stated = read.get(loss).get();
+            if (stated.isPresent()) {
+                figures.put(loss, stated.get());
+            }
+        }
+        return figures;
     }
 
     private static Reading<Figure> ofLoss(Loss loss) {
         return loss.dimension() == Dimension.FRACTION ? SHARE : stated(loss.dimension(), Bounds.NOT_NEGATIVE);
     }
 
-    private static Supplier<StiffnessBasis> stiffness(Fields in) {
-        var model = in.orElse("micromechanics", Words.micromechanics(), Micromechanics.HALPIN_TSAI);
-        var knockDown = in.optional("knock-down", mapping(Keys.KNOCK_DOWN, WorkshopReader::knockDown));
-        return () -> {
-            StiffnessBasis usual = StiffnessBasis.usual(model.get());
-            return knockDown.get().map(own -> own.over(usual)).orElse(usual);
-        };
+    private static StiffnessBasis stiffness(Micromechanics model, Optional<KnockDown> own) {
+        StiffnessBasis usual = StiffnessBasis.usual(model);
+        return own.isPresent() ? own.get().over(usual) : usual;
     }
 
     private record KnockDown(Optional<Figure> mat, Optional<Figure> woven) {
@@ -141,13 +147,14 @@ final class WorkshopReader {
         }
     }
 
-    private static Supplier<KnockDown> knockDown(Fields in) {
+    private static KnockDown knockDown(Fields in) {
         var mat = in.optional("mat", FACTOR);
         var woven = in.optional("woven", FACTOR);
-        return () -> new KnockDown(mat.get(), woven.get());
+        in.requireSound();
+        return new KnockDown(mat.get(), woven.get());
     }
 
-    private static <V> Supplier<Map<Process, V>> byProcess(Fields in, String key, Reading<V> value) {
+    private static <V> Promise<Map<Process, V>> byProcess(Fields in, String key, Reading<V> value) {
         return in.orElse(key, mapOf(Words.PROCESS, value), Map.of());
     }
 

@@ -16,12 +16,12 @@ final class ZoneNames {
     /** Takes in the name of a zone, which has none until it is read. */
     Reading<String> ofZone() {
         nameless++;
-        return (node, complaints) -> {
-            Optional<String> name = Scalars.text().read(node, complaints);
-            if (name.isPresent()) {
-                add(name.get());
+        return new ScalarReading<>() {
+            @Override
+            String of(String text) {
+                add(text.strip());
+                return text.strip();
             }
-            return name;
         };
     }
 
@@ -37,16 +37,26 @@ final class ZoneNames {
      * that could be read, as that has been complained of.
      */
     Reading<String> known() {
-        return (node, complaints) -> Scalars.text().read(node, complaints).flatMap(name -> {
-            if (taken.contains(name)) {
-                complaints.at(node, "more than one zone is called " + name + "; give each a name of its own");
-            } else if (names.contains(name)) {
-                return Optional.of(name);
+        return new Known();
+    }
+
+    private final class Known implements Reading<String> {
+
+        @Override
+        public Optional<String> read(Node node, Complaints complaints) {
+            Optional<String> name = Scalars.text().read(node, complaints);
+            if (name.isEmpty()) {
+                return name;
+            }
+            if (taken.contains(name.get())) {
+                complaints.at(node, "more than one zone is called " + name.get() + "; give each a name of its own");
+            } else if (names.contains(name.get())) {
+                return name;
             } else if (!names.isEmpty() && nameless == 0) {
-                complaints.at(node, unknown(name));
+                complaints.at(node, unknown(name.get()));
             }
             return Optional.empty();
-        });
+        }
     }
 
     private String unknown(String name) {

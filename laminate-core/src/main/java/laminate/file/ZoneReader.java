@@ -4,13 +4,12 @@ import static laminate.file.Reading.later;
 import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.flag;
+import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.pieces;
 import static laminate.file.Scalars.quantity;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Supplier;
 import laminate.part.Coating;
 import laminate.part.Layer;
 import laminate.part.Limits;
@@ -50,7 +49,7 @@ final class ZoneReader {
         return mapping(Keys.ZONE, in -> zone(in, part, contents));
     }
 
-    private Supplier<Zone> zone(Fields in, Terms part, ContentSet contents) {
+    private Zone zone(Fields in, Terms part, ContentSet contents) {
         var name = in.required("name", names.ofZone());
         var area = in.required("area", quantity(Dimension.AREA, Bounds.POSITIVE));
         var count = in.orElse("count", pieces(), 1);
@@ -64,7 +63,8 @@ final class ZoneReader {
         var measured = in.orElse("measured", MEASURED, Measured.NOTHING);
         var cases = in.orElse("load-cases", later(() -> LoadCaseReader.loadCases()), List.<LoadCase>of());
         var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
-        return () -> new Zone(
+        in.requireSound();
+        return new Zone(
                 name.get(),
                 area.get(),
                 count.get(),
@@ -86,22 +86,22 @@ final class ZoneReader {
         return all;
     }
 
-    private static Supplier<Trim> trim(Fields in) {
+    private static Trim trim(Fields in) {
         var edge = in.required("edge", LENGTH);
         var width = in.required("width", LENGTH);
-        return () -> new Trim(edge.get(), width.get());
+        in.requireSound();
+        return new Trim(edge.get(), width.get());
     }
 
-    private static Supplier<Measured> measured(Fields in) {
+    private static Measured measured(Fields in) {
         var mass = in.optional("mass", quantity(Dimension.MASS, Bounds.POSITIVE));
         var thickness = in.optional("thickness", Reading.oneOrList(LENGTH));
-        return () -> {
-            if (mass.get().isEmpty() && thickness.get().isEmpty()) {
-                throw new IllegalArgumentException("nothing is measured here; mass, thickness or both are wanted");
-            }
-            return new Measured(
-                    mass.get().map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
-                    thickness.get().orElse(List.of()));
-        };
+        in.requireSound();
+        if (mass.get().isEmpty() && thickness.get().isEmpty()) {
+            throw new IllegalArgumentException("nothing is measured here; mass, thickness or both are wanted");
+        }
+        return new Measured(
+                orNone(mass.get()),
+                thickness.get().orElse(List.of()));
     }
 }

@@ -10,7 +10,6 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 
 class FieldsTest {
@@ -30,9 +29,14 @@ class FieldsTest {
         }
     }
 
+    private static <T> T kept(Fields in, Promise<T> promise) {
+        in.requireSound();
+        return promise.get();
+    }
+
     @Test
     void askingForAnUndeclaredKeyIsAnErrorOfTheProgram() {
-        Reading<String> reading = mapping(Keys.TRIM, in -> in.required("length", text()));
+        Reading<String> reading = mapping(Keys.TRIM, in -> kept(in, in.required("length", text())));
         assertThatIllegalStateException()
                 .isThrownBy(() -> read("edge: 1 m\n", reading))
                 .withMessage("the key length is not declared in TRIM");
@@ -40,14 +44,14 @@ class FieldsTest {
 
     @Test
     void declaredKeyThatIsNotReadIsAnErrorOfTheProgram() {
-        Reading<String> reading = mapping(Keys.TRIM, in -> in.required("edge", text()));
+        Reading<String> reading = mapping(Keys.TRIM, in -> kept(in, in.required("edge", text())));
         assertThat(read("edge: 1 m\n", reading)).contains("1 m");
         assertThatIllegalStateException()
                 .isThrownBy(() -> read("edge: 1 m\nwidth: 1 m\n", reading))
                 .withMessage("the key width of TRIM is declared but not read");
         assertThat(read("edge: 1 m\nwidth: 1 m\n", mapping(Keys.TRIM, in -> {
                     in.known("width");
-                    return in.required("edge", text());
+                    return kept(in, in.required("edge", text()));
                 })))
                 .contains("1 m");
     }
@@ -58,7 +62,8 @@ class FieldsTest {
         Reading<Integer> reading = mapping(Keys.TRIM, in -> {
             in.optional("edge", id());
             in.required("width", text());
-            return made::incrementAndGet;
+            in.requireSound();
+            return made.incrementAndGet();
         });
         List.of("edge: B\nwidth: 1\n", "edge: b\n", "edge: b\nwidth: 1\nheight: 2\n", "edge:\nwidth: 1\n", "[edge]\n")
                 .forEach(text -> assertThat(read(text, reading)).isEmpty());
@@ -71,21 +76,34 @@ class FieldsTest {
     void valueThatCouldNotBeReadIsNeverHandedOut() {
         AtomicInteger asked = new AtomicInteger();
         Reading<String> early = mapping(Keys.TRIM, in -> {
-            Supplier<String> edge = in.required("edge", text());
+            Promise<String> edge = in.required("edge", text());
             assertThatIllegalStateException().isThrownBy(edge::get);
             asked.incrementAndGet();
-            return edge;
+            return kept(in, edge);
         });
         assertThat(read("width: 1 m\n", early)).isEmpty();
         assertThat(asked).hasValue(1);
     }
 
     @Test
+    void wholeThatIsMadeBeforeAllIsKnownToBeSoundIsDropped() {
+        assertThat(read("edge: a\nheight: b\n", mapping(Keys.TRIM, in -> in.required("edge", text())
+                        .get())))
+                .isEmpty();
+        assertThatIllegalStateException()
+                .isThrownBy(() -> read("edge: a\nwidth: b\n", mapping(Keys.TRIM, in -> in.required("edge", text())
+                        .get())))
+                .withMessage("the key width of TRIM is declared but not read");
+    }
+
+    @Test
     void exactlyOneOfSeveralKeysIsRead() {
         Reading<String> reading = mapping(
                 Keys.TRIM,
-                in -> in.exactlyOne(
-                        List.of(choice("edge", text()), choice("width", text().map(width -> width + " wide")))));
+                in -> kept(
+                        in,
+                        in.exactlyOne(List.of(
+                                choice("edge", text()), choice("width", text().map(width -> width + " wide"))))));
         assertThat(read("edge: a\n", reading)).contains("a");
         assertThat(read("width: a\n", reading)).contains("a wide");
         assertThat(read("{}\n", reading)).isEmpty();
@@ -103,9 +121,9 @@ class FieldsTest {
                 List.of(
                         choice("straight", mapping(Keys.TRIM, in -> {
                             in.known("edge");
-                            return in.required("width", text());
+                            return kept(in, in.required("width", text()));
                         })),
-                        choice("curved", mapping(Keys.TRIM, in -> in.required("edge", text())))));
+                        choice("curved", mapping(Keys.TRIM, in -> kept(in, in.required("edge", text()))))));
         assertThat(read("edge: straight\nwidth: a\n", reading)).contains("a");
         assertThat(read("edge: curved\n", reading)).contains("curved");
         assertThat(read("edge: curvd\n", reading)).isEmpty();

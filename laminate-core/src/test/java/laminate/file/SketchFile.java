@@ -18,7 +18,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import laminate.unit.Dimension;
 
 /** A small part file with every kind of field, read the way the real readers read theirs. */
@@ -79,43 +78,45 @@ final class SketchFile {
                 YamlTree.read(name, text, Keys.PART, complaints).flatMap(root -> SKETCH.read(root, complaints)));
     }
 
-    private static Supplier<Sketch> sketch(Fields in) {
+    private static Sketch sketch(Fields in) {
         var part = in.required("part", text());
         var count = in.orElse("count", count(), 1);
         var process = in.optional("process", word(List.of("hand lay-up", "vacuum bag", "infusion")));
         var catalyst = in.optional("catalyst", AGENT);
         var schedules = in.orElse("schedules", mapOf(id(), listOf(LAYER)), Map.of());
         var zones = in.required("zones", listOf(ZONE));
-        return () -> new Sketch(part.get(), count.get(), process.get(), catalyst.get(), schedules.get(), zones.get());
+        in.requireSound();
+        return new Sketch(part.get(), count.get(), process.get(), catalyst.get(), schedules.get(), zones.get());
     }
 
-    private static Supplier<Agent> agent(Fields in) {
+    private static Agent agent(Fields in) {
         var id = in.required("id", id());
         var amount = in.optional("amount", quantity(Dimension.FRACTION, Bounds.between(0, 1, "0 % to 100 %")));
-        return () -> new Agent(id.get(), amount.get());
+        in.requireSound();
+        return new Agent(id.get(), amount.get());
     }
 
-    private static Supplier<Zone> zone(Fields in) {
+    private static Zone zone(Fields in) {
         var name = in.required("name", text());
         var area = in.required("area", quantity(Dimension.AREA, Bounds.POSITIVE));
         var mirror = in.orElse("mirror", flag(), false);
         var trim = in.optional("trim", mapping(Keys.TRIM, SketchFile::trim));
         var layers = in.required("layers", listOf(LAYER));
-        return () -> new Zone(name.get(), area.get(), mirror.get(), trim.get(), layers.get());
+        in.requireSound();
+        return new Zone(name.get(), area.get(), mirror.get(), trim.get(), layers.get());
     }
 
-    private static Supplier<Trim> trim(Fields in) {
+    private static Trim trim(Fields in) {
         var edge = in.required("edge", quantity(Dimension.LENGTH, Bounds.POSITIVE));
         var width = in.required("width", quantity(Dimension.LENGTH, Bounds.NOT_NEGATIVE));
-        return () -> {
-            if (width.get() > edge.get()) {
-                throw in.refusal("width", "the trim is wider than its edge is long; a narrower trim is wanted");
-            }
-            return new Trim(edge.get(), width.get());
-        };
+        in.requireSound();
+        if (width.get() > edge.get()) {
+            throw in.refusal("width", "the trim is wider than its edge is long; a narrower trim is wanted");
+        }
+        return new Trim(edge.get(), width.get());
     }
 
-    private static Supplier<Layer> fabric(Fields in) {
+    private static Layer fabric(Fields in) {
         var id = in.required("reinforcement", id());
         var angle = in.orElse("angle", number(), 0.0);
         var times = in.orElse("times", count(), 1);
@@ -123,12 +124,14 @@ final class SketchFile {
                 choice("fibre-mass-fraction", quantity(Dimension.FRACTION)),
                 choice("fibre-volume-fraction", quantity(Dimension.FRACTION)),
                 choice("thickness", quantity(Dimension.LENGTH))));
-        return () -> new Fabric(id.get(), angle.get(), times.get(), fibre.get());
+        in.requireSound();
+        return new Fabric(id.get(), angle.get(), times.get(), fibre.get());
     }
 
-    private static Supplier<Layer> core(Fields in) {
+    private static Layer core(Fields in) {
         var id = in.required("core", id());
         var thickness = in.required("thickness", quantity(Dimension.LENGTH, Bounds.POSITIVE));
-        return () -> new Core(id.get(), thickness.get());
+        in.requireSound();
+        return new Core(id.get(), thickness.get());
     }
 }
