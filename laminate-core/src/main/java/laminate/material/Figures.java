@@ -69,9 +69,11 @@ public final class Figures {
      * @throws IllegalArgumentException if the property is not given
      */
     public double value(Property property) {
-        return find(property)
-                .orElseThrow(() -> new IllegalArgumentException("no figure is given for " + property.key()))
-                .value();
+        Optional<Figure> figure = find(property);
+        if (figure.isEmpty()) {
+            throw new IllegalArgumentException("no figure is given for " + property.key());
+        }
+        return figure.get().value();
     }
 
     /**

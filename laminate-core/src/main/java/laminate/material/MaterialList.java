@@ -10,7 +10,9 @@ final class MaterialList implements Materials {
     private final Map<String, Material> byId = new LinkedHashMap<>();
 
     MaterialList(List<? extends Material> materials) {
-        materials.forEach(material -> byId.put(material.id(), material));
+        for (Material material : materials) {
+            byId.put(material.id(), material);
+        }
     }
 
     @Override

@@ -100,12 +100,14 @@ public record Reinforcement(
         figures.checkPositive(
                 id, Property.AREAL_WEIGHT, Property.ROLL_WIDTH, Property.ROLL_LENGTH, Property.DRY_THICKNESS);
         figures.checkRange(id, 0, 1, Property.WARP_SHARE);
-        measured.ifPresent(ply -> checkMeasured(id + " (measured)", ply));
+        if (measured.isPresent()) {
+            checkMeasured(id + " (measured)", measured.get());
+        }
         if (plies.isEmpty()) {
             throw new IllegalArgumentException(id + " has no plies");
         }
         double total = figures.value(Property.AREAL_WEIGHT);
-        double sum = plies.stream().mapToDouble(FibrePly::arealMass).sum();
+        double sum = arealMass(plies);
         if (Math.abs(sum - total) > MAKE_UP_TOLERANCE * total) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
@@ -114,7 +116,23 @@ public record Reinforcement(
                     sum * 1000,
                     total * 1000));
         }
-        plies = plies.stream().map(ply -> ply.scaledBy(total / sum)).toList();
+        plies = scaled(plies, total / sum);
+    }
+
+    private static double arealMass(List<FibrePly> plies) {
+        double sum = 0;
+        for (FibrePly ply : plies) {
+            sum += ply.arealMass();
+        }
+        return sum;
+    }
+
+    private static List<FibrePly> scaled(List<FibrePly> plies, double factor) {
+        List<FibrePly> scaled = new ArrayList<>();
+        for (FibrePly ply : plies) {
+            scaled.add(ply.scaledBy(factor));
+        }
+        return List.copyOf(scaled);
     }
 
     private static void checkMeasured(String id, Figures ply) {

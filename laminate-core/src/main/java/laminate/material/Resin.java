@@ -253,7 +253,12 @@ public record Resin(
      * @return its doses, empty if it does not cure this resin
      */
     public Optional<Cure> cureBy(String agent) {
-        return cures.stream().filter(cure -> cure.agent().equals(agent)).findFirst();
+        for (Cure cure : cures) {
+            if (cure.agent().equals(agent)) {
+                return Optional.of(cure);
+            }
+        }
+        return Optional.empty();
     }
 
     @Override

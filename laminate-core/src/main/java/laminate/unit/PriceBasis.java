@@ -94,12 +94,17 @@ public enum PriceBasis {
      * @return the basis, or empty if none has that spelling
      */
     public static Optional<PriceBasis> find(String spelling) {
-        Optional<PriceBasis> bySymbol = Arrays.stream(values())
-                .filter(basis -> basis.symbol.equals(spelling))
-                .findFirst();
-        return bySymbol.or(() -> Arrays.stream(values())
-                .filter(basis -> basis.spellings().contains(spelling))
-                .findFirst());
+        for (PriceBasis basis : values()) {
+            if (basis.symbol.equals(spelling)) {
+                return Optional.of(basis);
+            }
+        }
+        for (PriceBasis basis : values()) {
+            if (basis.spellings().contains(spelling)) {
+                return Optional.of(basis);
+            }
+        }
+        return Optional.empty();
     }
 
     /**

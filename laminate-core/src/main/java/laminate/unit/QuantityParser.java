@@ -38,8 +38,11 @@ final class QuantityParser {
             throw new QuantityException(
                     NumberText.quoted(text) + " has no unit; write it like " + ANY_EXAMPLE, split.restStart());
         }
-        Unit unit = Unit.find(split.rest()).orElseThrow(() -> unknownUnit(split, Optional.empty()));
-        return quantity(split, unit);
+        Optional<Unit> unit = Unit.find(split.rest());
+        if (unit.isEmpty()) {
+            throw unknownUnit(split, Optional.empty());
+        }
+        return quantity(split, unit.get());
     }
 
     static Quantity read(String text, Dimension wanted) {
@@ -47,8 +50,11 @@ final class QuantityParser {
         if (split.rest().isEmpty()) {
             return bare(split, wanted);
         }
-        Unit unit = Unit.find(split.rest(), wanted).orElseThrow(() -> refusal(split, wanted));
-        return quantity(split, unit);
+        Optional<Unit> unit = Unit.find(split.rest(), wanted);
+        if (unit.isEmpty()) {
+            throw refusal(split, wanted);
+        }
+        return quantity(split, unit.get());
     }
 
     private static Quantity bare(NumberText split, Dimension wanted) {

@@ -1,6 +1,7 @@
 package laminate.unit;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 
 /**
  * The price of one kilogram, square metre, hour …; it may be finer than the currency's coins.
@@ -55,11 +56,13 @@ public record UnitPrice(BigDecimal amount, String currency, PriceBasis basis) {
                             + PriceBasis.accepted(),
                     read.perStart());
         }
-        return PriceBasis.find(per)
-                .orElseThrow(() -> new QuantityException(
-                        "unknown basis " + NumberText.quoted(per) + " of a price; accepted: per "
-                                + PriceBasis.accepted(),
-                        read.perStart()));
+        Optional<PriceBasis> basis = PriceBasis.find(per);
+        if (basis.isEmpty()) {
+            throw new QuantityException(
+                    "unknown basis " + NumberText.quoted(per) + " of a price; accepted: per " + PriceBasis.accepted(),
+                    read.perStart());
+        }
+        return basis.get();
     }
 
     /**
