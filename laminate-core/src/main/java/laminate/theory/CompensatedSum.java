@@ -7,17 +7,24 @@ import java.util.function.IntToDoubleFunction;
  * mathematics cancel to 0.0: A16 of a balanced laminate, B of a symmetric one.
  */
 final class CompensatedSum {
-    private CompensatedSum() {}
+    private double sum;
+    private double lost;
 
     static double of(int count, IntToDoubleFunction term) {
-        double sum = 0;
-        double lost = 0;
+        CompensatedSum sum = new CompensatedSum();
         for (int i = 0; i < count; i++) {
-            double x = term.applyAsDouble(i);
-            double next = sum + x;
-            lost += Math.abs(sum) >= Math.abs(x) ? (sum - next) + x : (x - next) + sum;
-            sum = next;
+            sum.add(term.applyAsDouble(i));
         }
+        return sum.value();
+    }
+
+    void add(double x) {
+        double next = sum + x;
+        lost += Math.abs(sum) >= Math.abs(x) ? (sum - next) + x : (x - next) + sum;
+        sum = next;
+    }
+
+    double value() {
         return sum + lost;
     }
 }

@@ -25,6 +25,8 @@ public record CoreStrength(double shear13, double shear23, double compression, O
         Require.positive("shear13", shear13);
         Require.positive("shear23", shear23);
         Require.positive("compression", compression);
-        tension.ifPresent(given -> Require.positive("tension", given));
+        if (tension.isPresent()) {
+            Require.positive("tension", tension.getAsDouble());
+        }
     }
 }

@@ -19,8 +19,9 @@ public record FibreStrength(double tension, OptionalDouble compression) {
      */
     public FibreStrength {
         Require.positive("fibre tensile strength", tension);
-        Objects.requireNonNull(compression, "compression")
-                .ifPresent(given -> Require.positive("fibre compressive strength", given));
+        if (Objects.requireNonNull(compression, "compression").isPresent()) {
+            Require.positive("fibre compressive strength", compression.getAsDouble());
+        }
     }
 
     /**

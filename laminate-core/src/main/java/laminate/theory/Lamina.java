@@ -174,15 +174,9 @@ public record Lamina(
      */
     public Lamina scaledBy(double knockDown) {
         double k = Require.positive("knock-down", knockDown);
-        return new Lamina(
-                k * E1,
-                k * E2,
-                k * G12,
-                nu12,
-                transverseShear.map(g -> new TransverseShear(k * g.G13(), k * g.G23())),
-                thermalExpansion,
-                moistureExpansion,
-                strength);
+        Lamina scaled = new Lamina(
+                k * E1, k * E2, k * G12, nu12, Optional.empty(), thermalExpansion, moistureExpansion, strength);
+        return transverseShear.isPresent() ? scaled.withTransverseShear(k * G13(), k * G23()) : scaled;
     }
 
     /**
@@ -191,7 +185,7 @@ public record Lamina(
      * @return G13 (Pa)
      */
     public double G13() {
-        return transverseShear.map(TransverseShear::G13).orElse(G12);
+        return transverseShear.isPresent() ? transverseShear.get().G13() : G12;
     }
 
     /**
@@ -200,7 +194,7 @@ public record Lamina(
      * @return G23 (Pa)
      */
     public double G23() {
-        return transverseShear.map(TransverseShear::G23).orElse(G12);
+        return transverseShear.isPresent() ? transverseShear.get().G23() : G12;
     }
 
     /**

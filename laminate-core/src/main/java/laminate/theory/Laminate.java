@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.IntFunction;
 
 /**
  * Plies bonded to one plate, by classical laminate theory (Jones 1999, ch. 4; Kaw 2006, ch. 4).
@@ -30,10 +29,18 @@ public final class Laminate {
             throw new IllegalArgumentException("a laminate has at least one ply, was given " + plies);
         }
         heights = new ThroughThickness(this.plies);
-        stiffness = this.plies.stream().map(Ply::stiffness).toList();
-        membrane = heights.integral(stiffness, heights::zeroth);
-        coupling = heights.integral(stiffness, heights::first);
-        bending = heights.integral(stiffness, heights::second);
+        stiffness = stiffness(this.plies);
+        membrane = ThroughThickness.integral(stiffness, heights.zeroth());
+        coupling = ThroughThickness.integral(stiffness, heights.first());
+        bending = ThroughThickness.integral(stiffness, heights.second());
+    }
+
+    private static List<ReducedStiffness> stiffness(List<Ply> plies) {
+        List<ReducedStiffness> stiffness = new ArrayList<>();
+        for (Ply ply : plies) {
+            stiffness.add(ply.stiffness());
+        }
+        return stiffness;
     }
 
     /**
@@ -198,8 +205,13 @@ public final class Laminate {
 
     /** N = ∫ Q̄ ε dz and M = ∫ Q̄ ε z dz of a strain that is constant in each ply. */
     Resultants held(List<Vector3> strain) {
-        IntFunction<Vector3> stress = i -> stiffness.get(i).times(strain.get(i));
-        return new Resultants(heights.integral(stress, heights::zeroth), heights.integral(stress, heights::first));
+        List<Vector3> stress = new ArrayList<>();
+        for (int i = 0; i < plies.size(); i++) {
+            stress.add(stiffness.get(i).times(strain.get(i)));
+        }
+        return new Resultants(
+                ThroughThickness.resultant(stress, heights.zeroth()),
+                ThroughThickness.resultant(stress, heights.first()));
     }
 
     /** Q̄ of ply i. */

@@ -83,13 +83,13 @@ public record LaminateLoad(Map<Term, Double> given, double Qx, double Qy, double
     public LaminateLoad {
         EnumMap<Term, Double> ordered = new EnumMap<>(Term.class);
         ordered.putAll(given);
-        ordered.forEach((term, value) -> {
-            Require.finite(term.name(), value);
+        for (Term term : ordered.keySet()) {
+            Require.finite(term.name(), ordered.get(term));
             if (ordered.containsKey(term.conjugate())) {
-                throw new IllegalArgumentException("one of each pair can be given, were " + term + " = " + value
-                        + " and " + term.conjugate() + " = " + ordered.get(term.conjugate()));
+                throw new IllegalArgumentException("one of each pair can be given, were " + term + " = "
+                        + ordered.get(term) + " and " + term.conjugate() + " = " + ordered.get(term.conjugate()));
             }
-        });
+        }
         given = Collections.unmodifiableMap(ordered);
         Require.finite("Qx", Qx);
         Require.finite("Qy", Qy);

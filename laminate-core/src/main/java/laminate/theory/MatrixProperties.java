@@ -21,7 +21,9 @@ public record MatrixProperties(double E, double nu, OptionalDouble alpha) {
      */
     public MatrixProperties {
         Lamina.isotropicShearModulus(E, nu);
-        Objects.requireNonNull(alpha, "alpha").ifPresent(a -> Require.finite("alpha", a));
+        if (Objects.requireNonNull(alpha, "alpha").isPresent()) {
+            Require.finite("alpha", alpha.getAsDouble());
+        }
     }
 
     /**

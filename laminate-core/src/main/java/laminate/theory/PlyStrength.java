@@ -37,7 +37,9 @@ public record PlyStrength(
         Require.positive("Yt", Yt);
         Require.positive("Yc", Yc);
         Require.positive("S", S);
-        S23.ifPresent(given -> Require.positive("S23", given));
+        if (S23.isPresent()) {
+            Require.positive("S23", S23.getAsDouble());
+        }
         Objects.requireNonNull(strainLimits, "strainLimits");
     }
 

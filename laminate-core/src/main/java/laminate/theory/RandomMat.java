@@ -72,9 +72,17 @@ public enum RandomMat {
         double E = (u.U1() - u.U4()) * (u.U1() + u.U4()) / u.U1();
         return Lamina.of(E, E, (u.U1() - u.U4()) / 2, u.U4() / u.U1())
                 .with(
-                        lamina.transverseShear().map(RandomMat::average),
-                        lamina.thermalExpansion().map(expansion -> average(q, expansion)),
-                        lamina.moistureExpansion().map(expansion -> average(q, expansion)));
+                        average(lamina.transverseShear()),
+                        average(q, lamina.thermalExpansion()),
+                        average(q, lamina.moistureExpansion()));
+    }
+
+    private static Optional<TransverseShear> average(Optional<TransverseShear> shear) {
+        return shear.isPresent() ? Optional.of(average(shear.get())) : Optional.empty();
+    }
+
+    private static Optional<Expansion> average(ReducedStiffness q, Optional<Expansion> expansion) {
+        return expansion.isPresent() ? Optional.of(average(q, expansion.get())) : Optional.empty();
     }
 
     private static TransverseShear average(TransverseShear shear) {

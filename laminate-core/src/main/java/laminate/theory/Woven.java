@@ -1,5 +1,7 @@
 package laminate.theory;
 
+import java.util.Optional;
+
 /** Woven fabric as two crossed unidirectional plies that strain together, knocked down for the crimp of the yarns. */
 public final class Woven {
     private Woven() {}
@@ -26,9 +28,14 @@ public final class Woven {
         return Lamina.from(both)
                 .with(
                         lamina.transverseShear().map(g -> crossed(g, s)),
-                        lamina.thermalExpansion().map(expansion -> crossed(q, both, expansion, s)),
-                        lamina.moistureExpansion().map(expansion -> crossed(q, both, expansion, s)))
+                        crossed(q, both, lamina.thermalExpansion(), s),
+                        crossed(q, both, lamina.moistureExpansion(), s))
                 .scaledBy(crimp);
+    }
+
+    private static Optional<Expansion> crossed(
+            ReducedStiffness q, ReducedStiffness both, Optional<Expansion> expansion, double s) {
+        return expansion.isPresent() ? Optional.of(crossed(q, both, expansion.get(), s)) : Optional.empty();
     }
 
     private static double mean(double s, double warp, double weft) {

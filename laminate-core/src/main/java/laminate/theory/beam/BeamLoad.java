@@ -1,6 +1,5 @@
 package laminate.theory.beam;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -22,7 +21,7 @@ public record BeamLoad(List<PointLoad> points, double uniform) {
      */
     public BeamLoad {
         points = points.stream()
-                .sorted(Comparator.comparingDouble(PointLoad::position))
+                .sorted((one, other) -> Double.compare(one.position(), other.position()))
                 .toList();
         Require.finite("uniform load", uniform);
     }
