@@ -43,7 +43,9 @@ public record CoreLayer(
         if (!Double.isFinite(angle)) {
             throw new IllegalArgumentException("an angle must be finite, not " + angle);
         }
-        finish.grooves().ifPresent(cut -> checkGrooves(core, thickness, cut));
+        if (finish.grooves().isPresent()) {
+            checkGrooves(core, thickness, finish.grooves().get());
+        }
         CoreFinish.faceUptake(core, layUp.process());
     }
 

@@ -21,8 +21,12 @@ public record Measured(OptionalDouble mass, List<Double> thickness) {
      */
     public Measured {
         thickness = List.copyOf(thickness);
-        mass.ifPresent(value -> check("mass", value));
-        thickness.forEach(value -> check("thickness", value));
+        if (mass.isPresent()) {
+            check("mass", mass.getAsDouble());
+        }
+        for (double value : thickness) {
+            check("thickness", value);
+        }
     }
 
     /**
@@ -31,7 +35,14 @@ public record Measured(OptionalDouble mass, List<Double> thickness) {
      * @return the mean (m), empty without readings
      */
     public OptionalDouble meanThickness() {
-        return thickness.stream().mapToDouble(Double::doubleValue).average();
+        if (thickness.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double sum = 0;
+        for (double value : thickness) {
+            sum += value;
+        }
+        return OptionalDouble.of(sum / thickness.size());
     }
 
     private static void check(String what, double value) {

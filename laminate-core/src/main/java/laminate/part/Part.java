@@ -1,5 +1,6 @@
 package laminate.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -47,14 +48,8 @@ public record Part(
         if (zones.isEmpty()) {
             throw new IllegalArgumentException(name + " has no zones");
         }
-        if (!panels.isEmpty()) {
-            Names.checkDistinct("panels", panels.stream().map(PanelPlan::name).toList());
-            checkZones(zones, panels.stream().map(PanelPlan::zone).toList());
-        }
-        if (!beams.isEmpty()) {
-            Names.checkDistinct("beams", beams.stream().map(BeamPlan::name).toList());
-            checkZones(zones, beams.stream().map(BeamPlan::zone).toList());
-        }
+        checkPanels(panels, zones);
+        checkBeams(beams, zones);
     }
 
     /**
@@ -155,15 +150,31 @@ public record Part(
         return beam.limits().within(limitsOf(zone(beam.zone())));
     }
 
-    private static void checkZones(List<Zone> zones, List<String> wanted) {
-        for (String name : wanted) {
-            theZone(zones, name);
+    private static void checkPanels(List<PanelPlan> panels, List<Zone> zones) {
+        List<String> names = new ArrayList<>();
+        for (PanelPlan panel : panels) {
+            names.add(panel.name());
+            theZone(zones, panel.zone());
         }
+        Names.checkDistinct("panels", names);
+    }
+
+    private static void checkBeams(List<BeamPlan> beams, List<Zone> zones) {
+        List<String> names = new ArrayList<>();
+        for (BeamPlan beam : beams) {
+            names.add(beam.name());
+            theZone(zones, beam.zone());
+        }
+        Names.checkDistinct("beams", names);
     }
 
     private static Zone theZone(List<Zone> zones, String wanted) {
-        List<Zone> found =
-                zones.stream().filter(zone -> zone.name().equals(wanted)).toList();
+        List<Zone> found = new ArrayList<>();
+        for (Zone zone : zones) {
+            if (zone.name().equals(wanted)) {
+                found.add(zone);
+            }
+        }
         if (found.size() != 1) {
             throw new IllegalArgumentException(
                     (found.isEmpty() ? "no zone is called " : "more than one zone is called ") + wanted);

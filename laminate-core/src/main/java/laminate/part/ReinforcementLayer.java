@@ -1,5 +1,6 @@
 package laminate.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -41,7 +42,9 @@ public record ReinforcementLayer(
         if (!Double.isFinite(angle)) {
             throw new IllegalArgumentException("an angle must be finite, not " + angle);
         }
-        content.ifPresent(stated -> FibreBed.check(reinforcement, layUp.resin(), stated));
+        if (content.isPresent()) {
+            FibreBed.check(reinforcement, layUp.resin(), content.get());
+        }
     }
 
     /**
@@ -72,7 +75,11 @@ public record ReinforcementLayer(
      */
     public List<FibrePly> plies() {
         List<FibrePly> asLaid = turned ? reinforcement.turnedPlies() : reinforcement.plies();
-        return asLaid.stream().map(ply -> ply.withAngle(ply.angle() + angle)).toList();
+        List<FibrePly> plies = new ArrayList<>();
+        for (FibrePly ply : asLaid) {
+            plies.add(ply.withAngle(ply.angle() + angle));
+        }
+        return plies;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package laminate.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -57,10 +58,7 @@ public record Zone(
         if (layers.isEmpty()) {
             throw new IllegalArgumentException(name + " has no layers");
         }
-        if (!loadCases.isEmpty()) {
-            Names.checkDistinct(
-                    "load cases", loadCases.stream().map(LoadCase::name).toList());
-        }
+        Names.checkDistinct("load cases", names(loadCases));
     }
 
     /**
@@ -129,6 +127,23 @@ public record Zone(
      */
     public Zone withLimits(Limits asked) {
         return new Zone(name, area, count, coatings, layers, trim, contents, measured, loadCases, asked);
+    }
+
+    private static List<String> names(List<LoadCase> cases) {
+        List<String> names = new ArrayList<>();
+        for (LoadCase load : cases) {
+            names.add(load.name());
+        }
+        return names;
+    }
+
+    /**
+     * Area of the margin that is trimmed off one such zone.
+     *
+     * @return area (m²), 0 without a trim
+     */
+    public double marginArea() {
+        return trim.isPresent() ? trim.get().area() : 0;
     }
 
     /**

@@ -55,6 +55,6 @@ public record Consumables(Optional<List<ConsumableUse>> own, OptionalDouble shar
      * @return the uses
      */
     public List<ConsumableUse> uses(Process process) {
-        return own.orElseGet(() -> ConsumableUse.usual(process));
+        return own.isPresent() ? own.get() : ConsumableUse.usual(process);
     }
 }

@@ -47,9 +47,9 @@ public record ContentRule(
      * @return true if all that the rule names is so
      */
     boolean holdsFor(LayUp layUp, FibrePly ply) {
-        return process.map(layUp.process()::equals).orElse(true)
-                && form.map(ply.form()::equals).orElse(true)
-                && fibre.map(ply.fibre().type()::equals).orElse(true)
-                && family.map(layUp.resin().family()::equals).orElse(true);
+        return process.orElse(layUp.process()) == layUp.process()
+                && form.orElse(ply.form()) == ply.form()
+                && fibre.orElse(ply.fibre().type()) == ply.fibre().type()
+                && family.orElse(layUp.resin().family()) == layUp.resin().family();
     }
 }

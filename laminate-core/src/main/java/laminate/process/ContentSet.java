@@ -54,11 +54,7 @@ public enum ContentSet {
      */
     public List<ContentBand> bands(Process process, List<FibrePly> plies, Resin.Family family) {
         return switch (this) {
-            case TRADE ->
-                plies.stream()
-                        .map(ply -> TradeContents.band(
-                                process, ply.form(), ply.fibre().type(), family))
-                        .toList();
+            case TRADE -> TradeContents.bands(process, plies, family);
             case ISO_NOMINAL_SIMPLE -> IsoNominalContents.bands(process, plies, family, true);
             case ISO_NOMINAL_COMPLEX -> IsoNominalContents.bands(process, plies, family, false);
         };

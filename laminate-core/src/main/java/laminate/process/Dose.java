@@ -2,7 +2,9 @@ package laminate.process;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import laminate.material.Agent;
 import laminate.material.Resin;
 
@@ -98,12 +100,13 @@ public record Dose(Agent agent, double ratio) {
     }
 
     private static Resin.Cure cure(Resin resin, Agent agent) {
-        return resin.cureBy(agent.id())
-                .orElseThrow(() -> new IllegalArgumentException(agent.id() + " does not cure " + resin.id()
-                        + "; it takes "
-                        + String.join(
-                                ", ",
-                                resin.cures().stream().map(Resin.Cure::agent).toList())));
+        Optional<Resin.Cure> cure = resin.cureBy(agent.id());
+        if (cure.isEmpty()) {
+            List<String> agents = resin.cures().stream().map(Resin.Cure::agent).toList();
+            throw new IllegalArgumentException(
+                    agent.id() + " does not cure " + resin.id() + "; it takes " + String.join(", ", agents));
+        }
+        return cure.get();
     }
 
     private static String percent(double ratio) {

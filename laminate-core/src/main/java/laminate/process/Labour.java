@@ -24,11 +24,9 @@ public record Labour(Optional<UnitPrice> rate, List<Operation> operations) {
      */
     public Labour {
         operations = List.copyOf(operations);
-        rate.ifPresent(price -> {
-            if (price.basis() != PriceBasis.HOUR) {
-                throw new IllegalArgumentException("a labour rate is by the hour, not " + price);
-            }
-        });
+        if (rate.isPresent() && rate.get().basis() != PriceBasis.HOUR) {
+            throw new IllegalArgumentException("a labour rate is by the hour, not " + rate.get());
+        }
     }
 
     /**

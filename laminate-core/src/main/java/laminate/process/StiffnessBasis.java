@@ -61,7 +61,8 @@ public record StiffnessBasis(Micromechanics model, Figure mat, Figure woven) {
      * @return the factor
      */
     public double knockDown(Form form) {
-        return knockDown(form.architecture()).map(Figure::value).orElse(1.0);
+        Optional<Figure> factor = knockDown(form.architecture());
+        return factor.isPresent() ? factor.get().value() : 1;
     }
 
     /**

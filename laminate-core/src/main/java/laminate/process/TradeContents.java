@@ -4,11 +4,13 @@ import static laminate.process.Process.HAND_LAY_UP;
 import static laminate.process.Process.INFUSION;
 import static laminate.process.Process.VACUUM_BAG;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import laminate.material.Fibre;
+import laminate.material.FibrePly;
 import laminate.material.Form;
 import laminate.material.Resin;
 import laminate.material.Status;
@@ -81,17 +83,28 @@ final class TradeContents {
      *
      * @return the band; every process and form has one
      */
+    static List<ContentBand> bands(Process process, List<FibrePly> plies, Resin.Family family) {
+        List<ContentBand> bands = new ArrayList<>();
+        for (FibrePly ply : plies) {
+            bands.add(band(process, ply.form(), ply.fibre().type(), family));
+        }
+        return bands;
+    }
+
     static ContentBand band(Process process, Form form, Fibre.Type fibre, Resin.Family family) {
-        return find(process, form, fibre, family)
-                .orElseGet(() ->
-                        inVolume(find(process, form, Fibre.Type.GLASS, family).orElseThrow()));
+        Optional<ContentBand> own = find(process, form, fibre, family);
+        return own.isPresent()
+                ? own.get()
+                : inVolume(find(process, form, Fibre.Type.GLASS, family).orElseThrow());
     }
 
     private static Optional<ContentBand> find(Process process, Form form, Fibre.Type fibre, Resin.Family family) {
-        return ROWS.stream()
-                .filter(row -> row.matches(process, form, fibre, family))
-                .map(Row::band)
-                .findFirst();
+        for (Row row : ROWS) {
+            if (row.matches(process, form, fibre, family)) {
+                return Optional.of(row.band());
+            }
+        }
+        return Optional.empty();
     }
 
     private static ContentBand inVolume(ContentBand glass) {

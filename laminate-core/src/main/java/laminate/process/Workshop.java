@@ -1,5 +1,6 @@
 package laminate.process;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -78,15 +79,21 @@ public record Workshop(
         Objects.requireNonNull(labour, "labour");
         Objects.requireNonNull(consumables, "consumables");
         Objects.requireNonNull(stiffness, "stiffness");
-        temperature.ifPresent(Workshop::checkTemperature);
+        if (temperature.isPresent()) {
+            checkTemperature(temperature.getAsDouble());
+        }
         Objects.requireNonNull(strength, "strength");
         contentRules = List.copyOf(contentRules);
         voids = sorted(voids);
         evaporation = sorted(evaporation);
         losses = sortedLosses(losses);
-        voids.values().forEach(figure -> checkShare("a void fraction", figure));
-        evaporation.values().forEach(figure -> checkShare("an evaporation", figure));
-        losses.values().forEach(own -> own.forEach(Workshop::checkLoss));
+        checkShares("a void fraction", voids.values());
+        checkShares("an evaporation", evaporation.values());
+        for (Map<Loss, Figure> own : losses.values()) {
+            for (Map.Entry<Loss, Figure> loss : own.entrySet()) {
+                checkLoss(loss.getKey(), loss.getValue());
+            }
+        }
     }
 
     /**
@@ -148,10 +155,12 @@ public record Workshop(
      * @return the content, empty where no rule of the workshop holds
      */
     public Optional<FibreContent> contentFor(LayUp layUp, FibrePly ply) {
-        return contentRules.stream()
-                .filter(rule -> rule.holdsFor(layUp, ply))
-                .map(ContentRule::content)
-                .findFirst();
+        for (ContentRule rule : contentRules) {
+            if (rule.holdsFor(layUp, ply)) {
+                return Optional.of(rule.content());
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -291,6 +300,12 @@ public record Workshop(
         }
     }
 
+    private static void checkShares(String what, Collection<Figure> figures) {
+        for (Figure figure : figures) {
+            checkShare(what, figure);
+        }
+    }
+
     private static void checkShare(String what, Figure figure) {
         if (!(figure.value() >= 0 && figure.value() < MOST_SHARE)) {
             throw new IllegalArgumentException(
@@ -314,11 +329,11 @@ public record Workshop(
 
     private static Map<Process, Map<Loss, Figure>> sortedLosses(Map<Process, Map<Loss, Figure>> byProcess) {
         EnumMap<Process, Map<Loss, Figure>> copy = new EnumMap<>(Process.class);
-        byProcess.forEach((process, own) -> {
+        for (Map.Entry<Process, Map<Loss, Figure>> own : byProcess.entrySet()) {
             EnumMap<Loss, Figure> sorted = new EnumMap<>(Loss.class);
-            sorted.putAll(own);
-            copy.put(process, Collections.unmodifiableMap(sorted));
-        });
+            sorted.putAll(own.getValue());
+            copy.put(own.getKey(), Collections.unmodifiableMap(sorted));
+        }
         return Collections.unmodifiableMap(copy);
     }
 
