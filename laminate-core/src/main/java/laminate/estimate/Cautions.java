@@ -5,6 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import laminate.material.Fibre;
+import laminate.material.FibrePly;
+import laminate.material.Reinforcement;
+import laminate.part.Layer;
 import laminate.part.ReinforcementLayer;
 import laminate.process.Workshop;
 
@@ -27,17 +30,30 @@ final class Cautions {
 
     private static List<Caution> withoutRepeats(List<Caution> cautions) {
         Map<String, Caution> byText = new LinkedHashMap<>();
-        cautions.forEach(caution -> byText.putIfAbsent(caution.text(), caution));
+        for (Caution caution : cautions) {
+            byText.putIfAbsent(caution.text(), caution);
+        }
         return List.copyOf(byText.values());
     }
 
     /** Whether any layer of a part holds a sort of fibre. */
     static boolean holds(PartEstimate estimate, Fibre.Type type) {
-        return estimate.zones().stream()
-                .flatMap(zone -> zone.zone().layers().stream())
-                .filter(ReinforcementLayer.class::isInstance)
-                .map(ReinforcementLayer.class::cast)
-                .flatMap(layer -> layer.reinforcement().plies().stream())
-                .anyMatch(ply -> ply.fibre().type() == type);
+        for (ZoneEstimate zone : estimate.zones()) {
+            for (Layer layer : zone.zone().layers()) {
+                if (layer instanceof ReinforcementLayer laid && holds(laid.reinforcement(), type)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean holds(Reinforcement reinforcement, Fibre.Type type) {
+        for (FibrePly ply : reinforcement.plies()) {
+            if (ply.fibre().type() == type) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,13 +1,14 @@
 package laminate.estimate;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
 import laminate.process.ConsumableUse;
 import laminate.process.Consumables;
+import laminate.process.Process;
 import laminate.unit.PriceBasis;
 
 /** What the work uses up: a list of the workshop's own counted once, the usual lists once for each process. */
@@ -25,22 +26,41 @@ final class Consumption {
         Consumption consumption = new Consumption(work, resins);
         Optional<List<ConsumableUse>> own = consumables.own();
         if (own.isPresent()) {
-            consumption.add(own.get(), work.partArea(), resin -> true);
+            consumption.add(own.get(), work.partArea(), consumption.mixed());
         } else {
-            work.areaByProcess()
-                    .forEach((process, area) -> consumption.add(
-                            consumables.uses(process),
-                            area,
-                            resin -> resin.use().process() == process));
+            for (Map.Entry<Process, Double> covered : work.areaByProcess().entrySet()) {
+                Process process = covered.getKey();
+                consumption.add(consumables.uses(process), covered.getValue(), consumption.mixedFor(process));
+            }
         }
-        return consumption.byId.values().stream()
-                .map(MaterialQuantity::inWholePieces)
-                .toList();
+        return consumption.inWholePieces();
     }
 
-    private void add(List<ConsumableUse> uses, double area, Predicate<ResinQuantity> counts) {
-        double mixed =
-                resins.stream().filter(counts).mapToDouble(ResinQuantity::mixed).sum();
+    private List<MaterialQuantity> inWholePieces() {
+        List<MaterialQuantity> all = new ArrayList<>();
+        for (MaterialQuantity quantity : byId.values()) {
+            all.add(quantity.inWholePieces());
+        }
+        return all;
+    }
+
+    private double mixed() {
+        double sum = 0;
+        for (ResinQuantity resin : resins) {
+            sum += resin.mixed();
+        }
+        return sum;
+    }
+
+    private double mixedFor(Process process) {
+        double sum = 0;
+        for (ResinQuantity resin : resins) {
+            sum += resin.use().process() == process ? resin.mixed() : 0;
+        }
+        return sum;
+    }
+
+    private void add(List<ConsumableUse> uses, double area, double mixed) {
         for (ConsumableUse use : uses) {
             double times = switch (use.basis()) {
                 case AREA -> area;

@@ -59,10 +59,11 @@ public record Cost(String currency, Optional<LocalDate> date, List<Line> lines, 
      * @return the sum of its known lines
      */
     public Money of(Category category) {
-        return lines.stream()
-                .filter(line -> line.category() == category)
-                .map(Line::cost)
-                .reduce(Money.zero(currency), Money::plus);
+        Money sum = Money.zero(currency);
+        for (Line line : lines) {
+            sum = line.category() == category ? sum.plus(line.cost()) : sum;
+        }
+        return sum;
     }
 
     /**
@@ -71,7 +72,11 @@ public record Cost(String currency, Optional<LocalDate> date, List<Line> lines, 
      * @return the known total
      */
     public Money knownTotal() {
-        return lines.stream().map(Line::cost).reduce(Money.zero(currency), Money::plus);
+        Money sum = Money.zero(currency);
+        for (Line line : lines) {
+            sum = sum.plus(line.cost());
+        }
+        return sum;
     }
 
     /**

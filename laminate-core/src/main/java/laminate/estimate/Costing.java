@@ -31,10 +31,16 @@ final class Costing {
             List<MaterialQuantity> consumables,
             double seconds) {
         Costing costing = new Costing(prices);
-        materials.forEach(quantity -> costing.addMaterial(Category.MATERIALS, quantity));
-        consumables.forEach(quantity -> costing.addMaterial(Category.CONSUMABLES, quantity));
+        for (MaterialQuantity quantity : materials) {
+            costing.addMaterial(Category.MATERIALS, quantity);
+        }
+        for (MaterialQuantity quantity : consumables) {
+            costing.addMaterial(Category.CONSUMABLES, quantity);
+        }
         workshop.consumables().share().ifPresent(costing::addShare);
-        part.items().forEach(item -> costing.addItem(item, part.count()));
+        for (Item item : part.items()) {
+            costing.addItem(item, part.count());
+        }
         costing.addLabour(workshop.labour(), seconds);
         return new Cost(prices.currency(), prices.date(), costing.lines, costing.missing);
     }

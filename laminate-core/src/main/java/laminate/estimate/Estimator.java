@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import laminate.part.Coating;
 import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.part.Zone;
@@ -52,14 +53,18 @@ public final class Estimator {
      * @throws IllegalArgumentException if a layer cannot be laid as stated, saying which and why
      */
     public PartEstimate estimate(Part part) {
-        List<ZoneEstimate> zones = part.zones().stream().map(this::lay).toList();
+        List<ZoneEstimate> zones = new ArrayList<>();
+        for (Zone zone : part.zones()) {
+            zones.add(lay(zone));
+        }
         Quantities quantities = new Quantifier(part, workshop).quantify(zones);
         WorkCount work = new WorkCount(part);
         List<MaterialQuantity> consumables = Consumption.of(workshop.consumables(), work, quantities.resins());
         List<OperationTime> operations = work.times(workshop.labour().operations());
-        double seconds = operations.stream().mapToDouble(OperationTime::time).sum();
-        Optional<Cost> cost =
-                prices.map(list -> Costing.of(part, workshop, list, quantities.materials(), consumables, seconds));
+        double seconds = OperationTime.sum(operations);
+        Optional<Cost> cost = prices.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Costing.of(part, workshop, prices.get(), quantities.materials(), consumables, seconds));
         PartEstimate estimate = new PartEstimate(
                 part,
                 zones,
@@ -106,9 +111,10 @@ public final class Estimator {
             layers.add(laid);
             plies.addAll(laid.plies());
         }
-        List<LaidCoating> coatings = zone.coatings().stream()
-                .map(coating -> LaidCoating.of(coating, workshop))
-                .toList();
+        List<LaidCoating> coatings = new ArrayList<>();
+        for (Coating coating : zone.coatings()) {
+            coatings.add(LaidCoating.of(coating, workshop));
+        }
         return new ZoneEstimate(zone, coatings, layers, Laminate.of(plies), workshop.stiffness());
     }
 

@@ -3,7 +3,9 @@ package laminate.estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import laminate.material.FibrePly;
+import laminate.material.Figures;
 import laminate.material.Form;
 import laminate.material.Resin;
 import laminate.part.ReinforcementLayer;
@@ -59,8 +61,12 @@ final class FibreLaying {
     private LaidLayer lay() {
         List<WettedPly> wetted = wetted();
         List<LaidPly> plies = plies(wetted);
-        double fibreVolume = wetted.stream().mapToDouble(WettedPly::fibreVolume).sum();
-        Range resinVolume = wetted.stream().map(WettedPly::resinVolume).reduce(Range.ZERO, Range::plus);
+        double fibreVolume = 0;
+        Range resinVolume = Range.ZERO;
+        for (WettedPly ply : wetted) {
+            fibreVolume += ply.fibreVolume();
+            resinVolume = resinVolume.plus(ply.resinVolume());
+        }
         return new LaidLayer(
                 layer,
                 thickness(Range.exactly(fibreVolume).plus(resinVolume)),
@@ -87,28 +93,33 @@ final class FibreLaying {
         for (int i = 0; i < plies.size(); i++) {
             wetted.add(new WettedPly(plies.get(i), usualResin(plies.get(i), bands.get(i))));
         }
-        return layer.content().map(content -> sharedOut(content, wetted)).orElse(wetted);
+        return layer.content().isPresent() ? sharedOut(layer.content().get(), wetted) : wetted;
     }
 
     /** A content of the workshop's own moves the plan; its scatter stays that of the trade, in proportion. */
     private Range usualResin(FibrePly ply, ContentBand band) {
         Range usual = band.resinVolume(ply.arealMass(), volume(ply), resin.densityCured(), voids);
-        return contents.isStandard()
-                ? usual
-                : workshop.contentFor(layer.layUp(), ply)
-                        .map(own -> own.resinVolume(ply.arealMass(), volume(ply), resin.densityCured(), voids))
-                        .map(planned -> usual.times(planned / usual.planned()))
-                        .orElse(usual);
+        Optional<FibreContent> own = contents.isStandard() ? Optional.empty() : workshop.contentFor(layer.layUp(), ply);
+        if (own.isEmpty()) {
+            return usual;
+        }
+        double planned = own.get().resinVolume(ply.arealMass(), volume(ply), resin.densityCured(), voids);
+        return usual.times(planned / usual.planned());
     }
 
     private List<WettedPly> sharedOut(FibreContent content, List<WettedPly> usual) {
-        double fibreVolume = usual.stream().mapToDouble(WettedPly::fibreVolume).sum();
+        double fibreVolume = 0;
+        double usualResin = 0;
+        for (WettedPly ply : usual) {
+            fibreVolume += ply.fibreVolume();
+            usualResin += ply.resinVolume().planned();
+        }
         double total = content.resinVolume(layer.reinforcement().arealMass(), fibreVolume, resin.densityCured(), voids);
-        double factor = total
-                / usual.stream().mapToDouble(ply -> ply.resinVolume().planned()).sum();
-        return usual.stream()
-                .map(ply -> new WettedPly(ply.fibre(), ply.resinVolume().times(factor)))
-                .toList();
+        List<WettedPly> shared = new ArrayList<>();
+        for (WettedPly ply : usual) {
+            shared.add(new WettedPly(ply.fibre(), ply.resinVolume().times(total / usualResin)));
+        }
+        return shared;
     }
 
     private List<LaidPly> plies(List<WettedPly> wetted) {
@@ -124,17 +135,21 @@ final class FibreLaying {
 
     private Strengthened made(FibrePly ply, double vf) {
         Lamina lamina = lamina(ply, vf);
-        return PlyStrengths.asMeasured(lamina, layer.reinforcement()).orElseGet(() -> switch (workshop.strength()) {
+        Optional<Strengthened> measured = PlyStrengths.asMeasured(lamina, layer.reinforcement());
+        if (measured.isPresent()) {
+            return measured.get();
+        }
+        return switch (workshop.strength()) {
             case LIBRARY -> PlyStrengths.byMicromechanics(lamina, ply, resin, vf, voids);
             case ISO_12215_5 -> GlassContentRule.strengthen(lamina, ply, resin, vf, voids);
-        });
+        };
     }
 
     private Lamina lamina(FibrePly ply, double vf) {
-        return layer.reinforcement()
-                .measured()
-                .map(PlyStiffness::asMeasured)
-                .orElseGet(() -> PlyStiffness.byMicromechanics(ply, resin, vf, voids, workshop.stiffness()));
+        Optional<Figures> measured = layer.reinforcement().measured();
+        return measured.isPresent()
+                ? PlyStiffness.asMeasured(measured.get())
+                : PlyStiffness.byMicromechanics(ply, resin, vf, voids, workshop.stiffness());
     }
 
     /** Voids are left out: they would only make a bed that is too full look less so. */

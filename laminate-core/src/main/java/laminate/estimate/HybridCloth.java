@@ -27,11 +27,8 @@ final class HybridCloth {
 
     static List<LaidPly> joined(Reinforcement reinforcement, List<LaidPly> laid) {
         List<Ply> plies = LaidPly.plies(laid);
-        boolean woven =
-                reinforcement.plies().stream().allMatch(ply -> ply.form().architecture() == Form.Architecture.WOVEN);
         double angle = plies.get(0).angleDegrees();
-        boolean oneWay = plies.stream().allMatch(ply -> ply.angleDegrees() == angle);
-        if (!woven || !oneWay || plies.size() == 1) {
+        if (plies.size() == 1 || !isWoven(reinforcement) || !liesAt(angle, plies)) {
             return laid;
         }
         return List.of(
@@ -40,6 +37,14 @@ final class HybridCloth {
                                 new Ply(plies.get(0).lamina(), thickness(plies), angle),
                                 laid.get(0).strength())
                         : new LaidPly(join(plies, angle), StrengthOrigin.missing(NO_STRENGTH)));
+    }
+
+    private static boolean isWoven(Reinforcement reinforcement) {
+        return reinforcement.plies().stream().allMatch(ply -> ply.form().architecture() == Form.Architecture.WOVEN);
+    }
+
+    private static boolean liesAt(double angle, List<Ply> plies) {
+        return plies.stream().allMatch(ply -> ply.angleDegrees() == angle);
     }
 
     private static double thickness(List<Ply> plies) {

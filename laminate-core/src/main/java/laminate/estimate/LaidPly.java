@@ -1,5 +1,6 @@
 package laminate.estimate;
 
+import java.util.ArrayList;
 import java.util.List;
 import laminate.theory.Ply;
 
@@ -7,10 +8,18 @@ import laminate.theory.Ply;
 record LaidPly(Ply ply, StrengthOrigin strength) {
 
     static List<Ply> plies(List<LaidPly> laid) {
-        return laid.stream().map(LaidPly::ply).toList();
+        List<Ply> plies = new ArrayList<>();
+        for (LaidPly each : laid) {
+            plies.add(each.ply());
+        }
+        return plies;
     }
 
     static List<StrengthOrigin> strengths(List<LaidPly> laid) {
-        return laid.stream().map(LaidPly::strength).toList();
+        List<StrengthOrigin> strengths = new ArrayList<>();
+        for (LaidPly each : laid) {
+            strengths.add(each.strength());
+        }
+        return strengths;
     }
 }

@@ -42,19 +42,23 @@ final class LayerLaying {
     }
 
     private static LaidLayer layCore(CoreLayer layer) {
-        double thickness = layer.thickness() + layer.bed().map(Bed::thickness).orElse(0.0);
         List<LaidPly> plies = new ArrayList<>();
-        layer.bed().ifPresent(bed -> plies.add(bedPly(bed)));
+        double bedThickness = 0;
+        double bedMass = 0;
+        if (layer.bed().isPresent()) {
+            Bed bed = layer.bed().get();
+            plies.add(bedPly(bed));
+            bedThickness = bed.thickness();
+            bedMass = bed.thickness() * bed.paste().densityCured();
+        }
         Strengthened core = UnreinforcedStrengths.core(lamina(layer.core()), layer.core());
         plies.add(new LaidPly(new Ply(core.lamina(), layer.thickness(), layer.angle()), core.origin()));
         return unreinforced(
                 layer,
-                thickness,
+                layer.thickness() + bedThickness,
                 layer.core().density() * layer.thickness(),
                 uptake(layer),
-                layer.bed()
-                        .map(bed -> bed.thickness() * bed.paste().densityCured())
-                        .orElse(0.0),
+                bedMass,
                 plies);
     }
 

@@ -51,10 +51,7 @@ final class MaterialLedger {
                 .value();
         double perArea = laid.fibreMass() + laid.coreMass();
         double bought = (area + margin) * (1 + waste);
-        sheets.merge(
-                material.id() + " " + thickness,
-                sheet(material, perArea * area, perArea * bought, bought),
-                MaterialQuantity::plus);
+        add(material.id() + " " + thickness, sheet(material, perArea * area, perArea * bought, bought), sheets);
     }
 
     /** All materials to buy: sheets as they were added, then each resin with its agent. */
@@ -66,13 +63,18 @@ final class MaterialLedger {
             double ofAgent = mixed.dose().shareOfMatrix() * mixed.inPart();
             MaterialQuantity base =
                     liquid(resin, kind(resin), mixed.inPart() - ofAgent, mixed.toMix(), resin.densityLiquid());
-            liquids.merge(resin.id(), base, MaterialQuantity::plus);
+            add(resin.id(), base, liquids);
             MaterialQuantity cure = liquid(agent, agent.kind().word(), ofAgent, mixed.agent(), agent.density());
-            liquids.merge(agent.id(), cure, MaterialQuantity::plus);
+            add(agent.id(), cure, liquids);
         }
         List<MaterialQuantity> all = new ArrayList<>(sheets.values());
         all.addAll(liquids.values());
         return all;
+    }
+
+    private static void add(String key, MaterialQuantity quantity, Map<String, MaterialQuantity> all) {
+        MaterialQuantity known = all.get(key);
+        all.put(key, known == null ? quantity : known.plus(quantity));
     }
 
     private static String kind(Resin resin) {

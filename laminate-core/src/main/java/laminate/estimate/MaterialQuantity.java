@@ -38,7 +38,7 @@ public record MaterialQuantity(
         if (basis == PriceBasis.PIECE) {
             return pieces;
         }
-        return basis.unit().map(this::amount).orElseGet(OptionalDouble::empty);
+        return basis.unit().isPresent() ? amount(basis.unit().get()) : OptionalDouble.empty();
     }
 
     private OptionalDouble amount(Unit unit) {

@@ -1,5 +1,6 @@
 package laminate.estimate;
 
+import java.util.List;
 import laminate.process.Operation;
 
 /**
@@ -9,4 +10,14 @@ import laminate.process.Operation;
  * @param amount how many m², metres or mouldings it is done on
  * @param time the time of one person (s)
  */
-public record OperationTime(Operation operation, double amount, double time) {}
+public record OperationTime(Operation operation, double amount, double time) {
+
+    /** The time of several operations (s). */
+    static double sum(List<OperationTime> operations) {
+        double sum = 0;
+        for (OperationTime operation : operations) {
+            sum += operation.time();
+        }
+        return sum;
+    }
+}

@@ -3,8 +3,6 @@ package laminate.estimate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import laminate.part.Part;
 import laminate.process.Range;
 
@@ -65,7 +63,11 @@ public record PartEstimate(
      * @return the finished area (m²)
      */
     public double area() {
-        return sumOverArea(zone -> 1);
+        double sum = 0;
+        for (ZoneEstimate zone : zones) {
+            sum += zone.zone().totalArea();
+        }
+        return sum;
     }
 
     /**
@@ -74,7 +76,11 @@ public record PartEstimate(
      * @return thickness with its scatter (m)
      */
     public Range meanThickness() {
-        return meanOf(ZoneEstimate::thickness);
+        Range sum = Range.ZERO;
+        for (ZoneEstimate zone : zones) {
+            sum = sum.plus(zone.thickness().times(zone.zone().totalArea()));
+        }
+        return sum.times(1 / area());
     }
 
     /**
@@ -83,7 +89,11 @@ public record PartEstimate(
      * @return thickness with its scatter (m)
      */
     public Range meanThicknessWithCoatings() {
-        return meanOf(ZoneEstimate::thicknessWithCoatings);
+        Range sum = Range.ZERO;
+        for (ZoneEstimate zone : zones) {
+            sum = sum.plus(zone.thicknessWithCoatings().times(zone.zone().totalArea()));
+        }
+        return sum.times(1 / area());
     }
 
     /**
@@ -92,8 +102,12 @@ public record PartEstimate(
      * @return ψ, 0 where nothing is reinforced
      */
     public double fibreMassFraction() {
-        double fibre = sumOverArea(ZoneEstimate::fibrePerArea);
-        double resin = sumOverArea(zone -> zone.resinOfReinforcedLayers().planned());
+        double fibre = 0;
+        double resin = 0;
+        for (ZoneEstimate zone : zones) {
+            fibre += zone.fibrePerArea() * zone.zone().totalArea();
+            resin += zone.resinOfReinforcedLayers().planned() * zone.zone().totalArea();
+        }
         return fibre == 0 ? 0 : fibre / (fibre + resin);
     }
 
@@ -118,7 +132,12 @@ public record PartEstimate(
      * @return V<sub>f</sub>, 0 where nothing is reinforced
      */
     public double fibreVolumeFraction() {
-        return ofReinforcedVolume(ZoneEstimate::fibreVolumeFraction);
+        double fibre = 0;
+        for (ZoneEstimate zone : zones) {
+            fibre += zone.fibreVolumeFraction() * reinforcedVolume(zone);
+        }
+        double volume = reinforcedVolume();
+        return volume == 0 ? 0 : fibre / volume;
     }
 
     /**
@@ -127,7 +146,12 @@ public record PartEstimate(
      * @return V<sub>v</sub>, 0 where nothing is reinforced
      */
     public double voidFraction() {
-        return ofReinforcedVolume(ZoneEstimate::voidFraction);
+        double voids = 0;
+        for (ZoneEstimate zone : zones) {
+            voids += zone.voidFraction() * reinforcedVolume(zone);
+        }
+        double volume = reinforcedVolume();
+        return volume == 0 ? 0 : voids / volume;
     }
 
     /**
@@ -136,26 +160,18 @@ public record PartEstimate(
      * @return time (s)
      */
     public double time() {
-        return operations.stream().mapToDouble(OperationTime::time).sum();
+        return OperationTime.sum(operations);
     }
 
-    private double ofReinforcedVolume(ToDoubleFunction<ZoneEstimate> fraction) {
-        double volume = sumOverArea(ZoneEstimate::reinforcedThickness);
-        return volume == 0
-                ? 0
-                : sumOverArea(zone -> fraction.applyAsDouble(zone) * zone.reinforcedThickness()) / volume;
+    private double reinforcedVolume() {
+        double sum = 0;
+        for (ZoneEstimate zone : zones) {
+            sum += reinforcedVolume(zone);
+        }
+        return sum;
     }
 
-    private Range meanOf(Function<ZoneEstimate, Range> thickness) {
-        return zones.stream()
-                .map(zone -> thickness.apply(zone).times(zone.zone().totalArea()))
-                .reduce(Range.ZERO, Range::plus)
-                .times(1 / area());
-    }
-
-    private double sumOverArea(ToDoubleFunction<ZoneEstimate> perArea) {
-        return zones.stream()
-                .mapToDouble(zone -> perArea.applyAsDouble(zone) * zone.zone().totalArea())
-                .sum();
+    private static double reinforcedVolume(ZoneEstimate zone) {
+        return zone.reinforcedThickness() * zone.zone().totalArea();
     }
 }

@@ -1,6 +1,5 @@
 package laminate.estimate;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.material.Fibre;
@@ -20,6 +19,7 @@ import laminate.theory.PlyStrength;
 import laminate.theory.StrainLimits;
 import laminate.theory.Strength;
 import laminate.theory.StrengthMicromechanics;
+import laminate.unit.Significant;
 
 /** The strength of one laid ply, from the figures of its fibre and resin or as measured. */
 final class PlyStrengths {
@@ -66,11 +66,8 @@ final class PlyStrengths {
         String form = switch (ply.form().architecture()) {
             case RANDOM -> ", averaged over all directions (Chen 1971)";
             case WOVEN ->
-                String.format(
-                        Locale.ROOT,
-                        ", crossed plies, %.0f %% left by crimp (%s)",
-                        WOVEN.value() * 100,
-                        WOVEN.source());
+                ", crossed plies, " + Significant.format(WOVEN.value() * 100, 2) + " % left by crimp (" + WOVEN.source()
+                        + ")";
             case STRAIGHT -> "";
         };
         return StrengthOrigin.known(
@@ -96,10 +93,12 @@ final class PlyStrengths {
 
     /** Strength as measured; a mat's is the lesser of its two directions. */
     static Optional<Strengthened> asMeasured(Lamina lamina, Reinforcement reinforcement) {
-        return reinforcement
-                .measured()
-                .filter(ply -> ply.find(Property.XT).isPresent())
-                .map(ply -> Strengthened.by(lamina, measured(reinforcement, ply), measuredOrigin(reinforcement, ply)));
+        Optional<Figures> ply = reinforcement.measured();
+        if (ply.isEmpty() || ply.get().find(Property.XT).isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                Strengthened.by(lamina, measured(reinforcement, ply.get()), measuredOrigin(reinforcement, ply.get())));
     }
 
     private static Strength measured(Reinforcement reinforcement, Figures ply) {

@@ -69,10 +69,11 @@ public record Price(String material, UnitPrice price, Optional<Roll> roll) {
         if (price.basis() == PriceBasis.ROLL) {
             return rolls(roll.orElseThrow(), quantity);
         }
-        Optional<Unit> length = price.basis().unit().filter(unit -> unit.dimension() == Dimension.LENGTH);
-        if (length.isPresent() && roll.isPresent() && quantity.area().isPresent()) {
-            return OptionalDouble.of(length.get()
-                    .fromSi(quantity.area().getAsDouble() / roll.get().width()));
+        Optional<Unit> unit = price.basis().unit();
+        boolean isByLength = unit.isPresent() && unit.get().dimension() == Dimension.LENGTH;
+        if (isByLength && roll.isPresent() && quantity.area().isPresent()) {
+            return OptionalDouble.of(
+                    unit.get().fromSi(quantity.area().getAsDouble() / roll.get().width()));
         }
         return quantity.amount(price.basis());
     }

@@ -41,8 +41,11 @@ public record PriceList(String currency, Optional<LocalDate> date, List<Price> p
      * @return the price, empty if the list has none
      */
     public Optional<Price> find(String material) {
-        return prices.stream()
-                .filter(price -> price.material().equals(material))
-                .findFirst();
+        for (Price price : prices) {
+            if (price.material().equals(material)) {
+                return Optional.of(price);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -7,10 +7,10 @@ import java.util.Set;
 import laminate.part.Bed;
 import laminate.part.BulkerLayer;
 import laminate.part.CoreLayer;
+import laminate.part.Item;
 import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.part.ReinforcementLayer;
-import laminate.part.Trim;
 import laminate.part.Zone;
 import laminate.process.LayUp;
 import laminate.process.Loss;
@@ -43,24 +43,26 @@ final class Quantifier {
     }
 
     Quantities quantify(List<ZoneEstimate> zones) {
-        zones.forEach(this::add);
+        for (ZoneEstimate zone : zones) {
+            add(zone);
+        }
         addLines();
         List<ResinQuantity> mixed = resins.quantities();
-        double resinInPart = mixed.stream()
-                .filter(resin -> !resin.use().isCoating())
-                .mapToDouble(ResinQuantity::inPart)
-                .sum();
-        double items = part.items().stream()
-                        .mapToDouble(item -> item.count() * item.mass())
-                        .sum()
-                * part.count();
+        double resinInPart = 0;
+        for (ResinQuantity resin : mixed) {
+            resinInPart += resin.use().isCoating() ? 0 : resin.inPart();
+        }
+        double itemsEach = 0;
+        for (Item item : part.items()) {
+            itemsEach += item.count() * item.mass();
+        }
         return new Quantities(
                 fibre,
                 core,
                 given,
                 resinInPart,
                 coating,
-                items,
+                itemsEach * part.count(),
                 laps,
                 trimmed,
                 mixed,
@@ -71,9 +73,11 @@ final class Quantifier {
     private void add(ZoneEstimate estimate) {
         Zone zone = estimate.zone();
         double area = zone.totalArea() * part.count();
-        double margin = zone.trim().map(Trim::area).orElse(0.0) * zone.count() * part.count();
+        double margin = zone.marginArea() * zone.count() * part.count();
         Process process = mainProcess(zone);
-        estimate.coatings().forEach(laid -> addCoating(laid, process, area, margin));
+        for (LaidCoating laid : estimate.coatings()) {
+            addCoating(laid, process, area, margin);
+        }
         int number = 1;
         for (LaidLayer layer : estimate.layers()) {
             addLayer(layer, zone, number++, area, margin);
@@ -109,7 +113,9 @@ final class Quantifier {
         } else if (layer instanceof CoreLayer cored) {
             core += laid.coreMass() * area;
             addResin(cored.layUp(), layer.stage(), laid.resinMass().planned(), area, margin);
-            cored.bed().ifPresent(bed -> addBed(bed, cored.layUp().process(), laid.bedMass(), area, margin));
+            if (cored.bed().isPresent()) {
+                addBed(cored.bed().get(), cored.layUp().process(), laid.bedMass(), area, margin);
+            }
         } else {
             given += laid.givenMass() * area;
         }
@@ -157,7 +163,9 @@ final class Quantifier {
     /** Lines and bucket are filled once a moulding for each resin that is drawn through them, by all zones together. */
     private void addLines() {
         Set<ResinUse> drawn = new LinkedHashSet<>();
-        part.zones().forEach(zone -> drawn.addAll(laid(zone)));
+        for (Zone zone : part.zones()) {
+            drawn.addAll(laid(zone));
+        }
         for (ResinUse use : drawn) {
             double each = workshop.loss(use.process(), Loss.LINES).value()
                     + workshop.loss(use.process(), Loss.BUCKET).value();
@@ -169,7 +177,9 @@ final class Quantifier {
     private static Set<ResinUse> laid(Zone zone) {
         Set<ResinUse> uses = new LinkedHashSet<>();
         for (Layer layer : zone.layers()) {
-            layer.laying().ifPresent(layUp -> uses.add(use(layUp, layer.stage())));
+            if (layer.laying().isPresent()) {
+                uses.add(use(layer.laying().get(), layer.stage()));
+            }
         }
         return uses;
     }
@@ -187,10 +197,11 @@ final class Quantifier {
     }
 
     private static Process mainProcess(Zone zone) {
-        return zone.layers().stream()
-                .flatMap(layer -> layer.laying().stream())
-                .map(LayUp::process)
-                .findFirst()
-                .orElse(Process.HAND_LAY_UP);
+        for (Layer layer : zone.layers()) {
+            if (layer.laying().isPresent()) {
+                return layer.laying().get().process();
+            }
+        }
+        return Process.HAND_LAY_UP;
     }
 }

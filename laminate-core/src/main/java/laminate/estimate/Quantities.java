@@ -1,7 +1,6 @@
 package laminate.estimate;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /**
  * What the mouldings hold and what must be mixed and bought for them, for all mouldings.
@@ -53,7 +52,11 @@ public record Quantities(
      * @return resin (kg)
      */
     public double resinToMix() {
-        return sum(ResinQuantity::toMix);
+        double sum = 0;
+        for (ResinQuantity resin : resins) {
+            sum += resin.use().isCoating() ? 0 : resin.toMix();
+        }
+        return sum;
     }
 
     /**
@@ -62,7 +65,11 @@ public record Quantities(
      * @return agents (kg)
      */
     public double agent() {
-        return sum(ResinQuantity::agent);
+        double sum = 0;
+        for (ResinQuantity resin : resins) {
+            sum += resin.use().isCoating() ? 0 : resin.agent();
+        }
+        return sum;
     }
 
     /**
@@ -71,13 +78,10 @@ public record Quantities(
      * @return agents (m³)
      */
     public double agentVolume() {
-        return sum(ResinQuantity::agentVolume);
-    }
-
-    private double sum(ToDoubleFunction<ResinQuantity> of) {
-        return resins.stream()
-                .filter(resin -> !resin.use().isCoating())
-                .mapToDouble(of)
-                .sum();
+        double sum = 0;
+        for (ResinQuantity resin : resins) {
+            sum += resin.use().isCoating() ? 0 : resin.agentVolume();
+        }
+        return sum;
     }
 }

@@ -1,8 +1,9 @@
 package laminate.estimate;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Set;
 import laminate.material.Fibre;
 import laminate.material.Resin;
 import laminate.material.Status;
@@ -46,19 +47,21 @@ final class SafetyCautions {
 
     static List<Caution> of(PartEstimate estimate) {
         List<Caution> cautions = new ArrayList<>();
-        if (mixes(estimate, mixed -> !mixed.dose().agent().isHardener())) {
+        List<ResinQuantity> mixed = estimate.quantities().resins();
+        if (holdsPeroxide(mixed)) {
             cautions.add(PEROXIDE);
         }
-        if (mixes(estimate, mixed -> mixed.resin().family().isStyrenic())) {
+        Set<Resin.Family> families = families(mixed);
+        if (families.stream().anyMatch(Resin.Family::isStyrenic)) {
             cautions.add(STYRENE);
         }
-        if (mixes(estimate, mixed -> mixed.resin().family() == Resin.Family.EPOXY)) {
+        if (families.contains(Resin.Family.EPOXY)) {
             cautions.add(EPOXY);
         }
-        if (mixes(estimate, mixed -> mixed.resin().family() == Resin.Family.POLYURETHANE)) {
+        if (families.contains(Resin.Family.POLYURETHANE)) {
             cautions.add(ISOCYANATE);
         }
-        if (mixes(estimate, mixed -> true)) {
+        if (!mixed.isEmpty()) {
             cautions.add(EXOTHERM);
             boolean carbon = Cautions.holds(estimate, Fibre.Type.CARBON);
             cautions.add(caution(carbon ? DUST + CARBON_DUST : DUST, MEMORY, Status.MEMORY));
@@ -67,8 +70,21 @@ final class SafetyCautions {
         return cautions;
     }
 
-    private static boolean mixes(PartEstimate estimate, Predicate<ResinQuantity> which) {
-        return estimate.quantities().resins().stream().anyMatch(which);
+    private static boolean holdsPeroxide(List<ResinQuantity> mixed) {
+        for (ResinQuantity resin : mixed) {
+            if (!resin.dose().agent().isHardener()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Set<Resin.Family> families(List<ResinQuantity> mixed) {
+        Set<Resin.Family> families = EnumSet.noneOf(Resin.Family.class);
+        for (ResinQuantity resin : mixed) {
+            families.add(resin.resin().family());
+        }
+        return families;
     }
 
     private static Caution caution(String text, String source, Status status) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import laminate.material.Core;
 import laminate.material.FibrePly;
 import laminate.material.Form;
@@ -18,6 +17,7 @@ import laminate.part.Film;
 import laminate.part.Layer;
 import laminate.part.ReinforcementLayer;
 import laminate.process.CoreFinish;
+import laminate.process.LayUp;
 import laminate.process.Process;
 
 /** Cautions about the schedule of one zone: coatings, and layers that do not go with their resin or their neighbours. */
@@ -42,12 +42,16 @@ final class ScheduleCautions {
 
     static List<Caution> of(ZoneEstimate zone) {
         ScheduleCautions cautions = new ScheduleCautions(zone);
-        zone.coatings().forEach(cautions::checkFilm);
+        for (LaidCoating coating : zone.coatings()) {
+            cautions.checkFilm(coating);
+        }
         cautions.checkFirstMat();
         for (int i = 0; i < cautions.layers.size(); i++) {
             cautions.checkLayer(i);
         }
-        zone.layers().forEach(cautions::checkMeasuredPly);
+        for (LaidLayer layer : zone.layers()) {
+            cautions.checkMeasuredPly(layer);
+        }
         return cautions.found;
     }
 
@@ -94,8 +98,7 @@ final class ScheduleCautions {
     }
 
     private void checkFirstMat() {
-        boolean gelcoated = zone.zone().coatings().stream().anyMatch(Coating::atMouldFace);
-        if (gelcoated
+        if (isGelcoated()
                 && layers.get(0) instanceof ReinforcementLayer first
                 && first.reinforcement().form() == Form.MAT
                 && first.reinforcement().arealMass() > HEAVIEST_FIRST_MAT * (1 + SLACK)) {
@@ -105,6 +108,15 @@ final class ScheduleCautions {
                     "Indian Register of Shipping, high speed craft rules: mat of at most 450 g/m² against the gelcoat",
                     Status.PRINTED);
         }
+    }
+
+    private boolean isGelcoated() {
+        for (Coating coating : zone.zone().coatings()) {
+            if (coating.atMouldFace()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void checkBinder(Layer layer) {
@@ -121,7 +133,7 @@ final class ScheduleCautions {
     }
 
     private void checkRovings(Optional<Layer> under, Layer layer) {
-        if (isWet(layer) && under.filter(ScheduleCautions::endsInRoving).isPresent() && beginsWithRoving(layer)) {
+        if (isWet(layer) && under.isPresent() && endsInRoving(under.get()) && beginsWithRoving(layer)) {
             add(
                     under.get().material() + " and " + layer.material()
                             + " lie roving on roving; a mat between them bonds better and fills the weave.",
@@ -131,9 +143,7 @@ final class ScheduleCautions {
     }
 
     private void checkCoreFace(Optional<Layer> under, CoreLayer core) {
-        if (isWet(core)
-                && core.bed().isEmpty()
-                && under.filter(ScheduleCautions::endsInRoving).isPresent()) {
+        if (isWet(core) && core.bed().isEmpty() && under.isPresent() && endsInRoving(under.get())) {
             add(
                     core.material() + " lies on " + under.get().material()
                             + " without mat or bed; bed it in paste or wet mat, or voids stay under it.",
@@ -143,14 +153,10 @@ final class ScheduleCautions {
     }
 
     private void checkFoam(CoreLayer core, Optional<Layer> under, Optional<Layer> over) {
-        Stream<Resin> resins = Stream.concat(
-                Stream.of(Optional.of((Layer) core), under, over)
-                        .flatMap(Optional::stream)
-                        .flatMap(layer -> layer.laying().stream())
-                        .map(layUp -> layUp.resin()),
-                core.bed().stream().map(bed -> bed.paste()));
-        if (core.core().type() == Core.Type.PS
-                && resins.anyMatch(resin -> resin.family().isStyrenic())) {
+        boolean pasted =
+                core.bed().isPresent() && core.bed().get().paste().family().isStyrenic();
+        boolean styrenic = pasted || isStyrenic(Optional.of(core)) || isStyrenic(under) || isStyrenic(over);
+        if (core.core().type() == Core.Type.PS && styrenic) {
             add(
                     "styrene dissolves polystyrene foam; " + core.material()
                             + " wants epoxy, or a full epoxy barrier first.",
@@ -159,12 +165,18 @@ final class ScheduleCautions {
         }
     }
 
+    private static boolean isStyrenic(Optional<? extends Layer> layer) {
+        Optional<LayUp> laying = laying(layer);
+        return laying.isPresent() && laying.get().resin().family().isStyrenic();
+    }
+
+    private static Optional<LayUp> laying(Optional<? extends Layer> layer) {
+        return layer.isPresent() ? layer.get().laying() : Optional.empty();
+    }
+
     /** Mesh and lines lie on one face, so the resin for the other must pass through the core, or along it. */
     private void checkPassage(CoreLayer core, Optional<Layer> under, Optional<Layer> over) {
-        boolean skinned = Stream.of(under, over)
-                .allMatch(skin -> skin.flatMap(Layer::laying)
-                        .filter(layUp -> layUp.process() == Process.INFUSION)
-                        .isPresent());
+        boolean skinned = isInfused(under) && isInfused(over);
         if (core.layUp().process() == Process.INFUSION && core.finish().kind() == CoreFinish.Kind.PLAIN && skinned) {
             add(
                     core.material()
@@ -173,6 +185,11 @@ final class ScheduleCautions {
                     PRACTICE,
                     Status.COMMON_PRACTICE);
         }
+    }
+
+    private static boolean isInfused(Optional<Layer> layer) {
+        Optional<LayUp> laying = laying(layer);
+        return laying.isPresent() && laying.get().process() == Process.INFUSION;
     }
 
     private void checkMeasuredPly(LaidLayer layer) {
@@ -193,7 +210,7 @@ final class ScheduleCautions {
     }
 
     private static boolean isWet(Layer layer) {
-        return layer.laying().map(layUp -> layUp.process() != Process.INFUSION).orElse(false);
+        return layer.laying().isPresent() && layer.laying().get().process() != Process.INFUSION;
     }
 
     private static boolean beginsWithRoving(Layer layer) {

@@ -1,8 +1,11 @@
 package laminate.estimate;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 import laminate.material.Figure;
 import laminate.material.Property;
 import laminate.material.Resin;
@@ -12,7 +15,6 @@ import laminate.part.Coating;
 import laminate.part.CoreLayer;
 import laminate.part.Layer;
 import laminate.part.ReinforcementLayer;
-import laminate.process.LayUp;
 
 /** Cautions about the resins of one zone in the order they are applied: what goes over what, and how thick at once. */
 final class StageCautions {
@@ -67,32 +69,43 @@ final class StageCautions {
 
     private List<Resin> resinsInOrder() {
         List<Resin> order = new ArrayList<>();
-        coatings(true).forEach(coating -> order.add(coating.material()));
+        order.addAll(coatings(true));
         for (Layer layer : layers) {
-            if (layer instanceof CoreLayer core) {
-                core.bed().ifPresent(bed -> order.add(bed.paste()));
+            if (layer instanceof CoreLayer core && core.bed().isPresent()) {
+                order.add(core.bed().get().paste());
             }
-            layer.laying().map(LayUp::resin).ifPresent(order::add);
+            addResin(layer, order);
         }
-        coatings(false).forEach(coating -> order.add(coating.material()));
+        order.addAll(coatings(false));
         return order;
+    }
+
+    private static void addResin(Layer layer, List<Resin> resins) {
+        if (layer.laying().isPresent()) {
+            resins.add(layer.laying().get().resin());
+        }
     }
 
     /** Wax rises as the resin cures, so what is laid wet in wet, within a stage, is not parted by it. */
     private void checkWax() {
         List<Resin> covered = new ArrayList<>();
-        coatings(true).forEach(coating -> covered.add(coating.material()));
+        covered.addAll(coatings(true));
         for (int i = 1; i < layers.size(); i++) {
             if (!layers.get(i - 1).stage().equals(layers.get(i).stage())) {
-                layers.get(i - 1).laying().map(LayUp::resin).ifPresent(covered::add);
+                addResin(layers.get(i - 1), covered);
             }
         }
-        List<Coating> inside = coatings(false);
+        List<Resin> inside = coatings(false);
         if (!inside.isEmpty()) {
-            layers.get(layers.size() - 1).laying().map(LayUp::resin).ifPresent(covered::add);
-            inside.subList(0, inside.size() - 1).forEach(coating -> covered.add(coating.material()));
+            addResin(layers.get(layers.size() - 1), covered);
+            covered.addAll(inside.subList(0, inside.size() - 1));
         }
-        covered.stream().filter(Resin::waxed).map(Resin::id).distinct().forEach(this::addWax);
+        Set<String> told = new HashSet<>();
+        for (Resin resin : covered) {
+            if (resin.waxed() && told.add(resin.id())) {
+                addWax(resin.id());
+            }
+        }
     }
 
     private void addWax(String id) {
@@ -127,15 +140,21 @@ final class StageCautions {
 
     /** Of several resins in one stage the one that bears the least decides. */
     private void checkStage(List<LaidLayer> stage) {
-        double thickness =
-                stage.stream().mapToDouble(layer -> layer.thickness().planned()).sum();
-        stage.stream()
-                .map(layer -> layer.layer().laying().orElseThrow().resin())
-                .filter(resin -> thickness > resin.stageThickness().orElse(Double.MAX_VALUE) * (1 + 1e-9))
-                .min((one, other) -> Double.compare(
-                        one.stageThickness().orElseThrow(),
-                        other.stageThickness().orElseThrow()))
-                .ifPresent(resin -> addTooThick(resin, stage.get(0).layer().stage(), thickness));
+        double thickness = 0;
+        double most = Double.MAX_VALUE;
+        Optional<Resin> weakest = Optional.empty();
+        for (LaidLayer layer : stage) {
+            Resin resin = layer.layer().laying().orElseThrow().resin();
+            double bearable = resin.stageThickness().orElse(Double.MAX_VALUE);
+            thickness += layer.thickness().planned();
+            if (bearable < most) {
+                most = bearable;
+                weakest = Optional.of(resin);
+            }
+        }
+        if (thickness > most * (1 + 1e-9)) {
+            addTooThick(weakest.orElseThrow(), stage.get(0).layer().stage(), thickness);
+        }
     }
 
     private void addTooThick(Resin resin, String stage, double thickness) {
@@ -150,10 +169,14 @@ final class StageCautions {
         add(text, most.source(), most.status());
     }
 
-    private List<Coating> coatings(boolean atMouldFace) {
-        return zone.zone().coatings().stream()
-                .filter(coating -> coating.atMouldFace() == atMouldFace)
-                .toList();
+    private List<Resin> coatings(boolean atMouldFace) {
+        List<Resin> materials = new ArrayList<>();
+        for (Coating coating : zone.zone().coatings()) {
+            if (coating.atMouldFace() == atMouldFace) {
+                materials.add(coating.material());
+            }
+        }
+        return materials;
     }
 
     private void add(String text, String source, Status status) {

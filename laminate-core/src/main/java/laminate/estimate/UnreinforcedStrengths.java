@@ -1,5 +1,6 @@
 package laminate.estimate;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.material.Bulker;
 import laminate.material.Core;
@@ -34,7 +35,10 @@ final class UnreinforcedStrengths {
         if (!wanted.isComplete()) {
             return Strengthened.without(lamina, wanted.missing());
         }
-        figures.find(Property.TENSILE_STRENGTH).ifPresent(wanted::use);
+        Optional<Figure> stated = figures.find(Property.TENSILE_STRENGTH);
+        if (stated.isPresent()) {
+            wanted.use(stated.get());
+        }
         double shear = figures.value(Property.SHEAR_STRENGTH);
         OptionalDouble tension = figures.valueOf(Property.TENSILE_STRENGTH);
         return Strengthened.by(

@@ -24,7 +24,11 @@ final class WantedFigures {
         List<String> absent = new ArrayList<>();
         for (Property property : properties) {
             Optional<Figure> figure = material.figures().find(property);
-            figure.ifPresentOrElse(found::add, () -> absent.add(property.key()));
+            if (figure.isPresent()) {
+                found.add(figure.get());
+            } else {
+                absent.add(property.key());
+            }
         }
         if (!absent.isEmpty()) {
             missing.add(material.id() + " states no " + String.join(", ", absent));
@@ -48,14 +52,20 @@ final class WantedFigures {
 
     /** The standing of the weakest figure, or of the formulas if they are weaker. */
     Status weakest(Status formulas) {
-        return found.stream()
-                .map(Figure::status)
-                .reduce(formulas, (one, other) -> rank(other) < rank(one) ? other : one);
+        Status weakest = formulas;
+        for (Figure figure : found) {
+            weakest = rank(figure.status()) < rank(weakest) ? figure.status() : weakest;
+        }
+        return weakest;
     }
 
     /** The sources of the figures, each once. */
     String sources() {
-        return String.join("; ", found.stream().map(Figure::source).distinct().toList());
+        Set<String> sources = new LinkedHashSet<>();
+        for (Figure figure : found) {
+            sources.add(figure.source());
+        }
+        return String.join("; ", sources);
     }
 
     private static int rank(Status status) {

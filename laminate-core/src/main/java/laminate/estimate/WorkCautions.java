@@ -32,9 +32,11 @@ final class WorkCautions {
 
     private static void checkPeroxides(PartEstimate estimate, List<Caution> cautions) {
         Set<String> peroxides = new TreeSet<>();
-        estimate.quantities().resins().stream()
-                .filter(resin -> !resin.dose().agent().isHardener())
-                .forEach(resin -> peroxides.add(resin.dose().agent().id()));
+        for (ResinQuantity resin : estimate.quantities().resins()) {
+            if (!resin.dose().agent().isHardener()) {
+                peroxides.add(resin.dose().agent().id());
+            }
+        }
         if (peroxides.size() > 1) {
             cautions.add(new Caution(
                     Caution.Kind.SCHEDULE,
@@ -46,9 +48,7 @@ final class WorkCautions {
     }
 
     private static void checkTemperature(PartEstimate estimate, Workshop workshop, List<Caution> cautions) {
-        boolean styrenic = estimate.quantities().resins().stream()
-                .anyMatch(resin -> resin.resin().family().isStyrenic());
-        if (styrenic && workshop.temperature().orElse(COLDEST) < COLDEST) {
+        if (isStyrenic(estimate) && workshop.temperature().orElse(COLDEST) < COLDEST) {
             cautions.add(new Caution(
                     Caution.Kind.SCHEDULE,
                     String.format(
@@ -61,14 +61,17 @@ final class WorkCautions {
         }
     }
 
+    private static boolean isStyrenic(PartEstimate estimate) {
+        for (ResinQuantity resin : estimate.quantities().resins()) {
+            if (resin.resin().family().isStyrenic()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static void checkStages(PartEstimate estimate, List<Caution> cautions) {
-        boolean staged = estimate.zones().stream()
-                .anyMatch(zone -> zone.zone().layers().stream()
-                                .map(Layer::stage)
-                                .distinct()
-                                .count()
-                        > 1);
-        if (staged) {
+        if (isStaged(estimate)) {
             cautions.add(new Caution(
                     Caution.Kind.SCHEDULE,
                     "Between stages: lay the next within 24 h. A surface that is waxed, or overdue (over 5 days for an unwaxed"
@@ -78,19 +81,33 @@ final class WorkCautions {
         }
     }
 
+    private static boolean isStaged(PartEstimate estimate) {
+        for (ZoneEstimate zone : estimate.zones()) {
+            List<Layer> layers = zone.zone().layers();
+            for (Layer layer : layers) {
+                if (!layer.stage().equals(layers.get(0).stage())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     private static void checkViscosity(PartEstimate estimate, List<Caution> cautions) {
         Set<String> thick = new TreeSet<>();
-        estimate.quantities().resins().stream()
-                .filter(resin -> resin.use().process() == Process.INFUSION)
-                .map(ResinQuantity::resin)
-                .filter(resin -> resin.use().isLaminating())
-                .filter(WorkCautions::tooThick)
-                .forEach(resin -> thick.add(resin.id()));
-        thick.forEach(id -> cautions.add(new Caution(
-                Caution.Kind.SCHEDULE,
-                id + " is thicker than the 100 to 400 mPa·s that fills a bag; take an infusion resin.",
-                "Plymouth University, MATS347, resin viscosities for vacuum infusion",
-                Status.PRINTED)));
+        for (ResinQuantity mixed : estimate.quantities().resins()) {
+            Resin resin = mixed.resin();
+            if (mixed.use().process() == Process.INFUSION && resin.use().isLaminating() && tooThick(resin)) {
+                thick.add(resin.id());
+            }
+        }
+        for (String id : thick) {
+            cautions.add(new Caution(
+                    Caution.Kind.SCHEDULE,
+                    id + " is thicker than the 100 to 400 mPa·s that fills a bag; take an infusion resin.",
+                    "Plymouth University, MATS347, resin viscosities for vacuum infusion",
+                    Status.PRINTED));
+        }
     }
 
     private static boolean tooThick(Resin resin) {

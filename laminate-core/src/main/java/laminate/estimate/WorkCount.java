@@ -3,6 +3,7 @@ package laminate.estimate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -11,9 +12,7 @@ import laminate.part.CoreLayer;
 import laminate.part.LaminaLayer;
 import laminate.part.Layer;
 import laminate.part.Part;
-import laminate.part.Trim;
 import laminate.part.Zone;
-import laminate.process.LayUp;
 import laminate.process.Operation;
 import laminate.process.Process;
 
@@ -35,7 +34,9 @@ final class WorkCount {
 
     WorkCount(Part part) {
         this.mouldings = part.count();
-        part.zones().forEach(this::count);
+        for (Zone zone : part.zones()) {
+            count(zone);
+        }
     }
 
     int mouldings() {
@@ -57,17 +58,29 @@ final class WorkCount {
 
     private void count(Zone zone) {
         double times = (double) zone.count() * mouldings;
-        double area = (zone.area() + zone.trim().map(Trim::area).orElse(0.0)) * times;
+        double area = (zone.area() + zone.marginArea()) * times;
         partArea += area;
-        edge += zone.trim().map(Trim::edge).orElse(0.0) * times;
-        coatArea += area * zone.coatings().stream().mapToInt(Coating::coats).sum();
+        edge += zone.trim().isPresent() ? zone.trim().get().edge() * times : 0;
+        coatArea += area * coats(zone);
         baggedArea += area * baggings(zone);
         Set<Process> processes = EnumSet.noneOf(Process.class);
         for (Layer layer : zone.layers()) {
             countLayer(layer, area);
-            layer.laying().map(LayUp::process).ifPresent(processes::add);
+            if (layer.laying().isPresent()) {
+                processes.add(layer.laying().get().process());
+            }
         }
-        processes.forEach(process -> areaByProcess.merge(process, area, Double::sum));
+        for (Process process : processes) {
+            areaByProcess.put(process, areaByProcess.getOrDefault(process, 0.0) + area);
+        }
+    }
+
+    private static int coats(Zone zone) {
+        int coats = 0;
+        for (Coating coating : zone.coatings()) {
+            coats += coating.coats();
+        }
+        return coats;
     }
 
     private void countLayer(Layer layer, double area) {
@@ -85,14 +98,14 @@ final class WorkCount {
     }
 
     /** A zone is bagged once for each stage that goes under a bag. */
-    private static long baggings(Zone zone) {
-        return zone.layers().stream()
-                .filter(layer -> layer.laying()
-                        .map(layUp -> layUp.process() != Process.HAND_LAY_UP)
-                        .orElse(false))
-                .map(Layer::stage)
-                .distinct()
-                .count();
+    private static int baggings(Zone zone) {
+        Set<String> stages = new HashSet<>();
+        for (Layer layer : zone.layers()) {
+            if (layer.laying().isPresent() && layer.laying().get().process() != Process.HAND_LAY_UP) {
+                stages.add(layer.stage());
+            }
+        }
+        return stages.size();
     }
 
     /** The time of every operation that the part calls for, in the order of the list. */

@@ -3,7 +3,8 @@ package laminate.estimate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
+import java.util.Optional;
+import laminate.material.FibrePly;
 import laminate.material.Figure;
 import laminate.material.Form;
 import laminate.part.ReinforcementLayer;
@@ -40,12 +41,19 @@ public record ZoneEstimate(
         for (LaidLayer laid : layers) {
             if (laid.layer() instanceof ReinforcementLayer layer
                     && layer.reinforcement().measured().isEmpty()) {
-                layer.reinforcement().plies().stream()
-                        .map(ply -> ply.form().architecture())
-                        .forEach(lying -> stiffness.knockDown(lying).ifPresent(factor -> applied.put(lying, factor)));
+                for (FibrePly ply : layer.reinforcement().plies()) {
+                    addKnockDown(ply.form().architecture(), applied);
+                }
             }
         }
         return applied;
+    }
+
+    private void addKnockDown(Form.Architecture lying, Map<Form.Architecture, Figure> applied) {
+        Optional<Figure> factor = stiffness.knockDown(lying);
+        if (factor.isPresent()) {
+            applied.put(lying, factor.get());
+        }
     }
 
     /**
@@ -54,7 +62,11 @@ public record ZoneEstimate(
      * @return thickness with its scatter (m)
      */
     public Range thickness() {
-        return layers.stream().map(LaidLayer::thickness).reduce(Range.ZERO, Range::plus);
+        Range sum = Range.ZERO;
+        for (LaidLayer layer : layers) {
+            sum = sum.plus(layer.thickness());
+        }
+        return sum;
     }
 
     /**
@@ -63,7 +75,11 @@ public record ZoneEstimate(
      * @return thickness with its scatter (m)
      */
     public Range thicknessWithCoatings() {
-        return coatings.stream().map(LaidCoating::thickness).reduce(thickness(), Range::plus);
+        Range sum = thickness();
+        for (LaidCoating coating : coatings) {
+            sum = sum.plus(coating.thickness());
+        }
+        return sum;
     }
 
     /**
@@ -72,8 +88,14 @@ public record ZoneEstimate(
      * @return mass with its scatter (kg/m²)
      */
     public Range massPerArea() {
-        Range layered = layers.stream().map(LaidLayer::massPerArea).reduce(Range.ZERO, Range::plus);
-        return coatings.stream().map(LaidCoating::massPerArea).reduce(layered, Range::plus);
+        Range sum = Range.ZERO;
+        for (LaidLayer layer : layers) {
+            sum = sum.plus(layer.massPerArea());
+        }
+        for (LaidCoating coating : coatings) {
+            sum = sum.plus(coating.massPerArea());
+        }
+        return sum;
     }
 
     /**
@@ -82,7 +104,11 @@ public record ZoneEstimate(
      * @return mass per area (kg/m²)
      */
     public double fibrePerArea() {
-        return sum(LaidLayer::fibreMass);
+        double sum = 0;
+        for (LaidLayer layer : layers) {
+            sum += layer.fibreMass();
+        }
+        return sum;
     }
 
     /**
@@ -91,10 +117,11 @@ public record ZoneEstimate(
      * @return mass per area with its scatter (kg/m²)
      */
     Range resinOfReinforcedLayers() {
-        return layers.stream()
-                .filter(LaidLayer::isReinforced)
-                .map(LaidLayer::resinMass)
-                .reduce(Range.ZERO, Range::plus);
+        Range sum = Range.ZERO;
+        for (LaidLayer layer : layers) {
+            sum = layer.isReinforced() ? sum.plus(layer.resinMass()) : sum;
+        }
+        return sum;
     }
 
     /**
@@ -113,8 +140,12 @@ public record ZoneEstimate(
      * @return V<sub>f</sub>, 0 where no layer is reinforced
      */
     public double fibreVolumeFraction() {
+        double fibre = 0;
+        for (LaidLayer layer : layers) {
+            fibre += layer.fibreVolume();
+        }
         double thickness = reinforcedThickness();
-        return thickness == 0 ? 0 : sum(LaidLayer::fibreVolume) / thickness;
+        return thickness == 0 ? 0 : fibre / thickness;
     }
 
     /**
@@ -123,10 +154,12 @@ public record ZoneEstimate(
      * @return V<sub>v</sub>, 0 where no layer is reinforced
      */
     public double voidFraction() {
+        double voids = 0;
+        for (LaidLayer layer : layers) {
+            voids += layer.voids() * layer.thickness().planned();
+        }
         double thickness = reinforcedThickness();
-        return thickness == 0
-                ? 0
-                : sum(layer -> layer.voids() * layer.thickness().planned()) / thickness;
+        return thickness == 0 ? 0 : voids / thickness;
     }
 
     /**
@@ -135,10 +168,10 @@ public record ZoneEstimate(
      * @return thickness (m)
      */
     double reinforcedThickness() {
-        return sum(layer -> layer.isReinforced() ? layer.thickness().planned() : 0);
-    }
-
-    private double sum(ToDoubleFunction<LaidLayer> of) {
-        return layers.stream().mapToDouble(of).sum();
+        double sum = 0;
+        for (LaidLayer layer : layers) {
+            sum += layer.isReinforced() ? layer.thickness().planned() : 0;
+        }
+        return sum;
     }
 }
