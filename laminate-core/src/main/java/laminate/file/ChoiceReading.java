@@ -59,8 +59,7 @@ abstract class ChoiceReading<T> extends ShapedReading<Node.Mapping, T> {
         }
 
         private static String together(List<? extends Reading.Choice<?>> held) {
-            return String.join(" and ", Reading.Choice.words(held))
-                    + " stand together; only one of them is accepted";
+            return String.join(" and ", Reading.Choice.words(held)) + " stand together; only one of them is accepted";
         }
     }
 
@@ -80,9 +79,7 @@ abstract class ChoiceReading<T> extends ShapedReading<Node.Mapping, T> {
         Optional<T> readShaped(Node.Mapping mapping, Complaints complaints) {
             Node.Entry entry = mapping.entries().get(key);
             if (entry == null) {
-                complaints.at(
-                        mapping,
-                        key + " is missing; add " + key + ": with one of " + String.join(", ", words()));
+                complaints.at(mapping, key + " is missing; add " + key + ": with one of " + String.join(", ", words()));
                 return Optional.empty();
             }
             Optional<String> found = word.read(entry.value(), complaints);

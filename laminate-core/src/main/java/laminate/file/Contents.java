@@ -17,7 +17,7 @@ final class Contents {
 
     private static final String SIMPLE = "simple";
 
-    private static final Bounds PART = new Bounds(value -> value > 0 && value < 1, "above 0 % and below 100 %");
+    private static final Bounds PART = Bounds.inside(0, 1, "above 0 % and below 100 %");
 
     /** The ways that hold for layers of any weight. */
     static final List<Reading.Choice<Located<FibreContent>>> OF_ANY_LAYER =

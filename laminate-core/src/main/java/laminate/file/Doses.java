@@ -72,9 +72,7 @@ final class Doses {
         }
 
         private static Dose dose(Resin resin, Agent what, Amount much) {
-            return much.byVolume()
-                    ? Dose.ofVolume(resin, what, much.value())
-                    : Dose.of(resin, what, much.value());
+            return much.byVolume() ? Dose.ofVolume(resin, what, much.value()) : Dose.of(resin, what, much.value());
         }
     }
 

@@ -31,7 +31,10 @@ final class FigureReader {
             put(figures, property, in.required(property.key(), of(property)).value());
         }
         for (Property property : optional) {
-            put(figures, property, in.optional(property.key(), of(property)).value().orElse(Optional.empty()));
+            put(
+                    figures,
+                    property,
+                    in.optional(property.key(), of(property)).value().orElse(Optional.empty()));
         }
         return Promise.of(Figures.of(figures));
     }

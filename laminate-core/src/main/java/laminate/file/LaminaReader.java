@@ -60,8 +60,7 @@ final class LaminaReader {
                 ? lamina.withExpansion(alpha.get().first(), alpha.get().second())
                 : lamina;
         lamina = beta.isPresent()
-                ? lamina.withMoistureExpansion(
-                        beta.get().first(), beta.get().second())
+                ? lamina.withMoistureExpansion(beta.get().first(), beta.get().second())
                 : lamina;
         Optional<PlyStrength> known = strength.get();
         return new Solid(known.isPresent() ? lamina.withStrength(known.get()) : lamina, density.get());

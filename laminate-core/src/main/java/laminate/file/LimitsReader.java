@@ -31,11 +31,7 @@ final class LimitsReader {
         var thickness = in.optional("thickness", quantity(Dimension.LENGTH, Bounds.POSITIVE));
         var mass = in.optional("mass", quantity(Dimension.MASS, Bounds.POSITIVE));
         in.requireSound();
-        return new Limits(
-                deflection.get(),
-                reserves.get(),
-                orNone(thickness.get()),
-                orNone(mass.get()));
+        return new Limits(deflection.get(), reserves.get(), orNone(thickness.get()), orNone(mass.get()));
     }
 
     private static Reading<Map<ReserveKind, Double>> reserves() {

@@ -52,8 +52,7 @@ final class LoadCaseReader {
             }
         }
         return new LoadCase(
-                name.get(),
-                loaded(new LaminateLoad(terms, alongX.get(), alongY.get(), change.get(), moisture.get())));
+                name.get(), loaded(new LaminateLoad(terms, alongX.get(), alongY.get(), change.get(), moisture.get())));
     }
 
     private static LaminateLoad loaded(LaminateLoad load) {

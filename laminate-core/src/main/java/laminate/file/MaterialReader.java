@@ -131,8 +131,7 @@ final class MaterialReader {
         var soldBy = in.required("sold-by", Words.measure());
         var figures = figures(in, Set.of(), Consumable.OPTIONAL);
         in.requireSound();
-        Consumable consumable =
-                new Consumable(named.id().get(), named.name().get(), soldBy.get(), figures.get());
+        Consumable consumable = new Consumable(named.id().get(), named.name().get(), soldBy.get(), figures.get());
         if (soldBy.get() == PriceBasis.LITRE
                 && consumable.figures().find(Property.DENSITY).isEmpty()) {
             throw in.refusal("sold-by", "what is sold by the litre needs its density; add density:");

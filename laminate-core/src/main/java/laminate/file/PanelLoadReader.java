@@ -55,8 +55,7 @@ final class PanelLoadReader {
     }
 
     /** A patch whose centre is that of the panel unless it is stated. */
-    private record PatchLoad(
-            double alongX, double alongY, Optional<Double> x, Optional<Double> y, double force) {
+    private record PatchLoad(double alongX, double alongY, Optional<Double> x, Optional<Double> y, double force) {
 
         Patch on(double length, double width) {
             return new Patch(x.orElse(length / 2), y.orElse(width / 2), alongX, alongY, force);
@@ -120,8 +119,6 @@ final class PanelLoadReader {
             throw new IllegalArgumentException("no load stands here; one of Nx, Ny, Nxy or more are wanted");
         }
         return new EdgeForces(
-                alongX.get().orElse(0.0),
-                alongY.get().orElse(0.0),
-                shear.get().orElse(0.0));
+                alongX.get().orElse(0.0), alongY.get().orElse(0.0), shear.get().orElse(0.0));
     }
 }

@@ -51,26 +51,18 @@ final class PartReader {
         Optional<String> currency =
                 prices.value().isPresent() ? Optional.of(prices.value().get().currency()) : Optional.empty();
         Term<WorkshopFile> workshop = workshop(in, new WorkshopReader(stock, currency));
-        ContentSet contents =
-                Contents.set(in).orElse(workshop.value().orElse(WorkshopFile.USUAL).contents());
+        ContentSet contents = Contents.set(in)
+                .orElse(workshop.value().orElse(WorkshopFile.USUAL).contents());
         Term<Schedules> stated = in.stated("schedules", Schedules.reading());
         Schedules schedules = stated.value().orElse(new Schedules());
         ZoneNames names = new ZoneNames();
         var zones = zones(in, new ZoneReader(stock, schedules, names), stock, contents);
         Part part = part(in, currency, zones, names, schedules);
-        return new Job(
-                part,
-                workshop.value().orElse(WorkshopFile.USUAL).workshop(),
-                prices.value(),
-                stock.materials());
+        return new Job(part, workshop.value().orElse(WorkshopFile.USUAL).workshop(), prices.value(), stock.materials());
     }
 
     private static Part part(
-            Fields in,
-            Optional<String> currency,
-            Promise<List<Zone>> zones,
-            ZoneNames names,
-            Schedules schedules) {
+            Fields in, Optional<String> currency, Promise<List<Zone>> zones, ZoneNames names, Schedules schedules) {
         var name = in.required("part", text());
         var count = in.orElse("count", pieces(), 1);
         var items = in.orElse("items", listOf(mapping(Keys.ITEM, item -> item(item, currency))), List.<Item>of());

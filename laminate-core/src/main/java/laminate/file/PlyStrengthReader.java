@@ -37,14 +37,7 @@ final class PlyStrengthReader {
             }
             double[] of =
                     FIVE.stream().mapToDouble(key -> five.get(key).get().get()).toArray();
-            return Optional.of(new PlyStrength(
-                    of[0],
-                    of[1],
-                    of[2],
-                    of[3],
-                    of[4],
-                    orNone(across.get()),
-                    strains.get()));
+            return Optional.of(new PlyStrength(of[0], of[1], of[2], of[3], of[4], orNone(across.get()), strains.get()));
         };
     }
 

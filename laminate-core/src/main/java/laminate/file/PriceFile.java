@@ -20,7 +20,6 @@ public final class PriceFile {
     public static PriceList read(Path file, Materials materials) {
         Complaints complaints = new Complaints();
         Reading<PriceList> prices = new PriceReader(Stock.of(materials)).prices();
-        return complaints.settle(
-                prices.read(file, Keys.PRICES, complaints));
+        return complaints.settle(prices.read(file, Keys.PRICES, complaints));
     }
 }

@@ -36,8 +36,7 @@ final class PriceReader {
     };
 
     /** A currency is known if there can be nothing in it. */
-    private static final Reading<String> CURRENCY =
-new ScalarReading<>() {
+    private static final Reading<String> CURRENCY = new ScalarReading<>() {
         @Override
         String of(String text) {
             return Money.zero(text.strip()).currency();

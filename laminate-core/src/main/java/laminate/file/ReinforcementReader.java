@@ -112,9 +112,8 @@ final class ReinforcementReader {
         Set<Property> optional = EnumSet.copyOf(Reinforcement.MEASURED_OPTIONAL);
         optional.removeAll(Reinforcement.MEASURED_STRAINS);
         var figures = figures(in, Reinforcement.MEASURED_REQUIRED, optional);
-        var strains = in.optional(
-                "strain-limits",
-                mapping(Keys.MEASURED_STRAINS, ReinforcementReader::measuredStrains));
+        var strains =
+                in.optional("strain-limits", mapping(Keys.MEASURED_STRAINS, ReinforcementReader::measuredStrains));
         in.requireSound();
         Map<Property, Figure> all = new EnumMap<>(Property.class);
         all.putAll(figures.get().asMap());

@@ -61,9 +61,7 @@ final class Scalars {
             String of(String text) {
                 String name = text.strip();
                 return accepted(
-                        name,
-                        taken.add(name),
-                        "is taken by another before it; a name of its own for each is wanted");
+                        name, taken.add(name), "is taken by another before it; a name of its own for each is wanted");
             }
         };
     }
@@ -201,8 +199,8 @@ final class Scalars {
 
     private static void checkCurrency(String found, Optional<String> wanted) {
         if (wanted.isPresent() && !found.equals(wanted.get())) {
-            throw new IllegalArgumentException("this is in " + found + " and the price list in " + wanted.get()
-                    + "; one currency is accepted");
+            throw new IllegalArgumentException(
+                    "this is in " + found + " and the price list in " + wanted.get() + "; one currency is accepted");
         }
     }
 

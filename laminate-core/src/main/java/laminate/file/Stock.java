@@ -205,8 +205,7 @@ final class Stock {
             }
             Optional<M> right = fitting(found);
             if (right.isEmpty()) {
-                complaints.at(
-                        node, found.isPresent() ? MaterialWords.wrongKind(found.get(), wanted) : unknown(id));
+                complaints.at(node, found.isPresent() ? MaterialWords.wrongKind(found.get(), wanted) : unknown(id));
             }
             return right;
         }

@@ -3,6 +3,7 @@ package laminate.file;
 import static laminate.file.Scalars.number;
 import static laminate.file.Scalars.quantity;
 
+import java.util.Optional;
 import laminate.unit.Dimension;
 
 /** Strains as files state them: a bare number, or per cent. */
@@ -17,16 +18,22 @@ final class Strains {
 
     /** A strain at which a ply fails. */
     static Reading<Double> limit() {
-        return within(new Bounds(value -> value > 0 && value <= 0.5, "above 0 % and up to 50 %"));
+        return within(Bounds.above(0, 0.5, "above 0 % and up to 50 %"));
     }
 
     private static Reading<Double> within(Bounds range) {
         Reading<Double> bare = number(range);
         Reading<Double> percent = quantity(Dimension.FRACTION, range);
-        return (node, complaints) -> {
+        return new Strain(bare, percent);
+    }
+
+    private record Strain(Reading<Double> bare, Reading<Double> percent) implements Reading<Double> {
+
+        @Override
+        public Optional<Double> read(Node node, Complaints complaints) {
             boolean inPercent =
                     node instanceof Node.Scalar scalar && scalar.text().indexOf('%') >= 0;
             return (inPercent ? percent : bare).read(node, complaints);
-        };
+        }
     }
 }

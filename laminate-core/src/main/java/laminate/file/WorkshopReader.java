@@ -29,9 +29,9 @@ final class WorkshopReader {
             quantity(Dimension.TEMPERATURE, Bounds.between(253.15, 333.15, "-20 °C to 60 °C"));
     private static final Reading<Figure> SHARE = stated(Dimension.FRACTION, Bounds.between(0, 1, "0 % to 100 %"));
     private static final Reading<Figure> SMALL_SHARE =
-            stated(Dimension.FRACTION, new Bounds(value -> value >= 0 && value < 0.5, "0 % to below 50 %"));
+            stated(Dimension.FRACTION, Bounds.below(0, 0.5, "0 % to below 50 %"));
     private static final Reading<Figure> FACTOR =
-            stated(Dimension.FRACTION, new Bounds(value -> value > 0 && value <= 1, "above 0 % and up to 100 %"));
+            stated(Dimension.FRACTION, Bounds.above(0, 1, "above 0 % and up to 100 %"));
     private static final String SPRAY = "spray";
 
     private final Stock stock;

@@ -100,8 +100,6 @@ final class ZoneReader {
         if (mass.get().isEmpty() && thickness.get().isEmpty()) {
             throw new IllegalArgumentException("nothing is measured here; mass, thickness or both are wanted");
         }
-        return new Measured(
-                orNone(mass.get()),
-                thickness.get().orElse(List.of()));
+        return new Measured(orNone(mass.get()), thickness.get().orElse(List.of()));
     }
 }

@@ -87,12 +87,14 @@ class FieldsTest {
 
     @Test
     void wholeThatIsMadeBeforeAllIsKnownToBeSoundIsDropped() {
-        assertThat(read("edge: a\nheight: b\n", mapping(Keys.TRIM, in -> in.required("edge", text())
-                        .get())))
+        assertThat(read(
+                        "edge: a\nheight: b\n",
+                        mapping(Keys.TRIM, in -> in.required("edge", text()).get())))
                 .isEmpty();
         assertThatIllegalStateException()
-                .isThrownBy(() -> read("edge: a\nwidth: b\n", mapping(Keys.TRIM, in -> in.required("edge", text())
-                        .get())))
+                .isThrownBy(() -> read(
+                        "edge: a\nwidth: b\n",
+                        mapping(Keys.TRIM, in -> in.required("edge", text()).get())))
                 .withMessage("the key width of TRIM is declared but not read");
     }
 
