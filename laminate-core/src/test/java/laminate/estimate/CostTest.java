@@ -71,12 +71,15 @@ class CostTest {
         PriceList prices = list(
                 price("mat-300", "3.10 GBP/kg"), price("polyester-ortho", "4.40 GBP/kg"), price("mekp", "9 GBP/kg"));
         double resin = 7 / EVAPORATED;
-        assertThat(new Estimator(BARE, Optional.of(prices)).materialCostPerArea(SHEET.zones().get(0)))
+        assertThat(new Estimator(BARE, Optional.of(prices))
+                        .materialCostPerArea(SHEET.zones().get(0)))
                 .hasValueCloseTo((9.30 + resin * 4.40 + resin * 0.015 * 9) / 10, within(0.002));
         PriceList lacking = list(price("mat-300", "3.10 GBP/kg"), price("mekp", "9 GBP/kg"));
-        assertThat(new Estimator(BARE, Optional.of(lacking)).materialCostPerArea(SHEET.zones().get(0)))
+        assertThat(new Estimator(BARE, Optional.of(lacking))
+                        .materialCostPerArea(SHEET.zones().get(0)))
                 .isEmpty();
-        assertThat(new Estimator(BARE).materialCostPerArea(SHEET.zones().get(0))).isEmpty();
+        assertThat(new Estimator(BARE).materialCostPerArea(SHEET.zones().get(0)))
+                .isEmpty();
     }
 
     /** 10 m² off a roll of 1.25 m is 8 m, off one of 1 m it is 10 m; a roll of 1.27 m by 35 kg holds 11.67 times 3 kg. */
