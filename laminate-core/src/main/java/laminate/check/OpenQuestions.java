@@ -48,7 +48,8 @@ final class OpenQuestions {
     /** Whether a ply that might fail in this way cannot be judged. */
     boolean leaveOpen(ReserveKind kind) {
         return switch (kind) {
-            case FIRST_PLY, LAST_PLY -> isAnyWithoutStrength(false);
+            case FIRST_PLY -> isAnyWithoutStrength(false);
+            case LAST_PLY -> isAnyWithoutStrength(false) || isAnyWithoutStrength(true);
             case CORE_SHEAR, CRUSHING -> isAnyWithoutStrength(true);
             case INDENTATION -> makeUp.isSandwich() && !notJudged().isEmpty();
             case DIMPLING ->

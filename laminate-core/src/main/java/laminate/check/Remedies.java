@@ -54,10 +54,7 @@ final class Remedies {
     static List<Lever> ofReserve(ReserveKind kind, MakeUp makeUp) {
         boolean sandwich = makeUp.isSandwich();
         return switch (kind) {
-            case FIRST_PLY, LAST_PLY ->
-                sandwich
-                        ? List.of(Lever.CORE_THICKNESS, Lever.FACE_THICKNESS, Lever.PLY_STRENGTH)
-                        : List.of(Lever.LAMINATE_THICKNESS, Lever.PLY_STRENGTH);
+            case FIRST_PLY, LAST_PLY -> ofPlies(kind, sandwich);
             case CORE_SHEAR -> List.of(Lever.CORE_THICKNESS, Lever.CORE_SHEAR_STRENGTH);
             case CRUSHING -> List.of(Lever.CORE_COMPRESSIVE_STRENGTH);
             case WRINKLING -> List.of(Lever.CORE_STIFFNESS, Lever.CORE_THICKNESS, Lever.FACE_THICKNESS);
@@ -66,6 +63,18 @@ final class Remedies {
             case INDENTATION -> List.of(Lever.FACE_THICKNESS, Lever.CORE_COMPRESSIVE_STRENGTH);
             case BUCKLING -> ofDeflection(makeUp);
         };
+    }
+
+    /** The failure of a core may be the last. */
+    private static List<Lever> ofPlies(ReserveKind kind, boolean sandwich) {
+        if (!sandwich) {
+            return List.of(Lever.LAMINATE_THICKNESS, Lever.PLY_STRENGTH);
+        }
+        List<Lever> levers = new ArrayList<>(List.of(Lever.CORE_THICKNESS, Lever.FACE_THICKNESS, Lever.PLY_STRENGTH));
+        if (kind == ReserveKind.LAST_PLY) {
+            levers.addAll(List.of(Lever.CORE_SHEAR_STRENGTH, Lever.CORE_COMPRESSIVE_STRENGTH));
+        }
+        return levers;
     }
 
     /**

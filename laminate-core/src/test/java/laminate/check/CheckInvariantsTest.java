@@ -151,8 +151,9 @@ class CheckInvariantsTest {
                 .min()
                 .orElseThrow();
         assertThat(CheckedParts.factor(panel.reserves(), ReserveKind.FIRST_PLY)).isEqualTo(least);
-        assertThat(panel.worst().response().resultants())
-                .isEqualTo(panel.worst().response().resultants());
+        double Mx = panel.worstPlace().resultants().moment().x();
+        assertThat(Math.abs(Mx)).isGreaterThan(1);
+        assertThat(panel.worst().response().resultants().moment().x()).isCloseTo(Mx, Percentage.withPercentage(1e-6));
         assertThat(panel.reserves()).isSortedAccordingTo((a, b) -> Double.compare(a.factor(), b.factor()));
     }
 

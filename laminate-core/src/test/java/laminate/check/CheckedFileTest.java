@@ -127,6 +127,19 @@ class CheckedFileTest {
         assertThat(reserve).isCloseTo(wrinkling / (100 / (0.001 * 0.003)), Percentage.withPercentage(5));
     }
 
+    /** Its failure would be the last, so the last ply is open; the first of the others is not. */
+    @Test
+    void aCoreWithoutStrengthLeavesTheLastPlyOpen() throws IOException {
+        String zone = "  - name: hull\n    area: 1 m²\n    load-cases: [{name: bend, Mx: 1 N·m/m}]\n    layers:\n"
+                + face("1 mm") + "      - {bulker: bulk}\n" + face("1 mm")
+                + "    limits: {reserve-factor: {first-ply: 2, last-ply: 2}}\n";
+        assertThat(check("", zone).limits())
+                .extracting(limit -> limit.reserveKind().orElseThrow(), LimitCheck::verdict)
+                .containsExactlyInAnyOrder(
+                        Tuple.tuple(ReserveKind.FIRST_PLY, Verdict.MET),
+                        Tuple.tuple(ReserveKind.LAST_PLY, Verdict.NOT_JUDGED));
+    }
+
     @Test
     void aPanelAndItsLimitsComeFromTheFile() throws IOException {
         String panels = "panels:\n  - {name: hatch, zone: deck, length: 600 mm, width: 400 mm, edges: clamped,"

@@ -61,6 +61,7 @@ class RemedyTest {
     static Stream<Arguments> misses() {
         LaminateLoad bent = LaminateLoad.NONE.with(Term.MX, 500);
         LaminateLoad pressed = LaminateLoad.NONE.with(Term.NX, -300e3);
+        LaminateLoad sheared = LaminateLoad.NONE.withShear(10e3, 0);
         return Stream.of(
                 Arguments.of("solid panel, deflection", panelPart(solid(0.006), 2000, deflection(0.0003)), 2),
                 Arguments.of("solid panel, large", panelPart(solid(0.002), 2000, deflection(0.002)), 2),
@@ -90,6 +91,7 @@ class RemedyTest {
                 Arguments.of("beam, indentation", beamPart(500, reserve(ReserveKind.INDENTATION, 5)), 2),
                 Arguments.of("moment, first ply", casePart(sandwich(), bent, reserve(ReserveKind.FIRST_PLY, 20)), 3),
                 Arguments.of("moment, last ply", casePart(solid(0.004), bent, reserve(ReserveKind.LAST_PLY, 2)), 2),
+                Arguments.of("shear force, last ply", casePart(sandwich(), sheared, reserve(ReserveKind.LAST_PLY, 3)), 3),
                 Arguments.of(
                         "force, crimping", casePart(sandwich(), pressed, reserve(ReserveKind.SHEAR_CRIMPING, 3)), 2),
                 Arguments.of("thickness", casePart(solid(0.004), bent, thickness(0.005)), 1));

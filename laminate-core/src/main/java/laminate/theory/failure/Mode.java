@@ -48,6 +48,11 @@ public enum Mode {
         return text;
     }
 
+    /** Whether it is a core that fails. */
+    boolean isOfCore() {
+        return this == CORE_SHEAR || this == CRUSHING;
+    }
+
     /**
      * Whether the ply no longer carries anything; otherwise its fibres along direction 1 still do.
      *

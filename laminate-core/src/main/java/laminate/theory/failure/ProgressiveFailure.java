@@ -19,8 +19,12 @@ import laminate.theory.LaminateLoad;
  * maximum stress and breaks when it fails once more; one that has broken carries no more and is not judged. An estimate
  * of ultimate load on the safe side for brittle plies: a cracked ply in truth keeps carrying between its cracks.
  *
+ * <p>The failure of a core ends it. Faces that nothing holds apart no longer bend as one, while in laminate theory, with
+ * its plane sections, they would: by equilibrium the broken core would even go on carrying the shear force.
+ *
  * @param steps the steps in order of load
- * @param survivors plies that never break, 0 at the mould face: without strength, or never stressed to it
+ * @param survivors plies that have not broken at the end, 0 at the mould face: without strength, never stressed to it,
+ *     or left over where a core has failed
  */
 public record ProgressiveFailure(List<FailureStep> steps, List<Integer> survivors) {
     /** Plies this near to the first in load go with it, as the pairs of a symmetric laminate do. */
@@ -30,7 +34,7 @@ public record ProgressiveFailure(List<FailureStep> steps, List<Integer> survivor
      * Keeps copies.
      *
      * @param steps the steps in order of load
-     * @param survivors plies that never break, 0 at the mould face
+     * @param survivors plies that have not broken at the end, 0 at the mould face
      */
     public ProgressiveFailure {
         steps = List.copyOf(steps);
@@ -56,9 +60,13 @@ public record ProgressiveFailure(List<FailureStep> steps, List<Integer> survivor
             reached = Math.max(reached, least(next));
             steps.add(new FailureStep(reached, next));
             next.forEach(damage::add);
-            next = next(damage, load, chosen);
+            next = isCoreAmong(next) ? List.of() : next(damage, load, chosen);
         }
         return new ProgressiveFailure(steps, damage.survivors());
+    }
+
+    private static boolean isCoreAmong(List<PlyReserve> failed) {
+        return failed.stream().anyMatch(f -> f.reserve().mode().isOfCore());
     }
 
     /** The plies that fail next, their worst points, mould face first. */
@@ -89,7 +97,7 @@ public record ProgressiveFailure(List<FailureStep> steps, List<Integer> survivor
     }
 
     /**
-     * The load factor of last-ply failure, the most that the laminate carries.
+     * The load factor of the last step, of last-ply failure or that of a core: the most that the laminate carries.
      *
      * @return the factor; empty if nothing fails
      */

@@ -2,10 +2,13 @@ package laminate.theory.failure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
+import laminate.theory.CoreStrength;
 import laminate.theory.Lamina;
 import laminate.theory.Laminate;
 import laminate.theory.LaminateLoad;
@@ -132,6 +135,27 @@ class ProgressiveFailureTest {
         assertThat(failure.steps()).hasSize(1);
         assertThat(failure.steps().get(0).failed()).extracting(PlyReserve::ply).containsExactly(0, 2);
         assertThat(failure.survivors()).containsExactly(1);
+    }
+
+    /** Faces that would bear more are nothing without the core between them: S d/Q, or √(σc d D)/M. */
+    @ParameterizedTest
+    @CsvSource({"100e6, 10000, CORE_SHEAR, 2.1", "0.05e6, 0, CRUSHING, 32.3"})
+    void theFailureOfACoreIsTheLast(double compression, double shearForce, Mode mode, double factor) {
+        Lamina foam = Lamina.isotropic(80e6, 0.33)
+                .withStrength(new CoreStrength(1e6, 1e6, compression, OptionalDouble.empty()));
+        Lamina strong = PLY.withStrength(PlyStrength.of(100e9, 70e9, 4e9, 14e9, 7e9));
+        Laminate sandwich =
+                Laminate.of(List.of(new Ply(strong, 0.001, 0), new Ply(foam, 0.02, 0), new Ply(strong, 0.001, 0)));
+        LaminateLoad load = LaminateLoad.NONE.with(Term.MX, 100).withShear(shearForce, 0);
+        ProgressiveFailure failure = ProgressiveFailure.of(sandwich, load, Criterion.HASHIN, PlyDiscount.BY_MODE);
+        assertThat(FailureAnalysis.of(sandwich, load).reserves(Criterion.HASHIN))
+                .extracting(PlyReserve::ply)
+                .contains(0, 1, 2);
+        assertThat(failure.steps()).hasSize(1);
+        assertThat(failure.steps().get(0).failed()).extracting(PlyReserve::ply).containsExactly(1);
+        assertThat(failure.steps().get(0).failed().get(0).reserve().mode()).isEqualTo(mode);
+        assertThat(failure.lastPlyFactor().orElseThrow()).isCloseTo(factor, withinPercentage(1));
+        assertThat(failure.survivors()).containsExactly(0, 2);
     }
 
     /** Any laminate comes to an end; the load never falls; first-ply failure is that of the analysis. */
