@@ -12,7 +12,8 @@ public final class Hashin {
     private Hashin() {}
 
     /**
-     * Fibre tension, for σ1 ≥ 0: (σ1/Xt)² + (τ12/S)². The shear is kept, as in the paper.
+     * Fibre tension, for σ1 ≥ 0: (σ1/Xt)² + (τ12/S)². The shear is kept, as in the paper; under shear with little
+     * other stress the mode so named is a matter of convention.
      *
      * @param stress σ1, σ2, τ12 (Pa)
      * @param strength strength of the ply (Pa)
@@ -77,8 +78,9 @@ public final class Hashin {
         return PlyCriterion.index(forms(strength), stress);
     }
 
+    /** Matrix first: shear alone reaches fibre tension at the same load, yet cracks the matrix and breaks no fibre. */
     static List<IndexForm> forms(PlyStrength s) {
-        return List.of(fibreTension(s), fibreCompression(s), matrixTension(s), matrixCompression(s));
+        return List.of(matrixTension(s), matrixCompression(s), fibreTension(s), fibreCompression(s));
     }
 
     private static IndexForm fibreTension(PlyStrength s) {

@@ -8,7 +8,7 @@ import laminate.theory.TransverseShear;
  *
  * <p>Failure along direction 1, and any failure of a mat or core, breaks the ply: all its moduli are multiplied by the
  * remainder. Other failure cracks it: E2, G12, ν12, G13 and G23 are multiplied and E1 stays, unless the whole ply is
- * discounted at its first failure.
+ * discounted at its first failure. A woven ply is treated alike, its weft as if it were matrix: on the safe side.
  *
  * @param remainder factor on the lost moduli, above 0 so that the laminate keeps a stiffness, and below 1
  * @param wholePly whether any failure breaks the ply

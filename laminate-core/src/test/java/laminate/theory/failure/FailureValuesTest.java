@@ -152,7 +152,7 @@ class FailureValuesTest {
             alone(criterion, PLY, new Vector3(-1, 0, 0), 450e6, hashin ? Mode.FIBRE_COMPRESSION : Mode.COMPRESSION_1);
             alone(criterion, PLY, new Vector3(0, 1, 0), 30e6, hashin ? Mode.MATRIX_TENSION : Mode.TENSION_2);
             alone(criterion, PLY, new Vector3(0, -1, 0), 110e6, hashin ? Mode.MATRIX_COMPRESSION : Mode.COMPRESSION_2);
-            alone(criterion, PLY, new Vector3(0, 0, -1), 50e6, hashin ? Mode.FIBRE_TENSION : Mode.SHEAR_12);
+            alone(criterion, PLY, new Vector3(0, 0, -1), 50e6, hashin ? Mode.MATRIX_TENSION : Mode.SHEAR_12);
         }
         for (Criterion criterion : Criterion.of(GLASS_MAT)) {
             alone(criterion, MAT, new Vector3(0, 1, 0), 80e6, Mode.MAT_TENSION);

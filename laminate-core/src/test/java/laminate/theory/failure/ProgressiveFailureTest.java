@@ -82,6 +82,17 @@ class ProgressiveFailureTest {
         assertThat(failure.survivors()).isEmpty();
     }
 
+    /** Shear alone breaks no fibre: the ply cracks, and with nothing beside it is gone at the same load. */
+    @Test
+    void shearCracksBeforeItBreaks() {
+        ProgressiveFailure failure = ProgressiveFailure.of(
+                laminate(PLY, 0), LaminateLoad.NONE.with(Term.NXY, 1e5), Criterion.HASHIN, PlyDiscount.BY_MODE);
+        assertThat(failure.steps())
+                .extracting(step -> step.failed().get(0).reserve().mode())
+                .containsExactly(Mode.MATRIX_TENSION, Mode.SHEAR_12);
+        assertThat(failure.lastPlyFactor().orElseThrow()).isCloseTo(70e6 * 0.001 / 1e5, within(1e-9));
+    }
+
     @Test
     void coolingBringsTheFirstCrackForward() {
         Laminate laminate = laminate(PLY, 0, 90, 90, 0);
