@@ -52,6 +52,22 @@ public final class Require {
         return value;
     }
 
+    /**
+     * A number from 0 to a limit, both included.
+     *
+     * @param name what it is called in the message
+     * @param value the value
+     * @param limit the limit
+     * @return the value
+     * @throws IllegalArgumentException if it lies outside or is NaN
+     */
+    public static double within(String name, double value, double limit) {
+        if (!(value >= 0 && value <= limit)) {
+            throw new IllegalArgumentException(name + " must lie from 0 to " + limit + ", was " + value);
+        }
+        return value;
+    }
+
     /** From 0 to 1, both included. */
     static double share(String name, double value) {
         if (!(value >= 0 && value <= 1)) {

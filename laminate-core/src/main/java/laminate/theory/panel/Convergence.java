@@ -1,5 +1,7 @@
 package laminate.theory.panel;
 
+import laminate.theory.Require;
+
 /**
  * How far a solution has settled: the largest change of each kind at the points watched (centre, quarter points and
  * clamped edges), between the last two orders of the polynomials, as a share of the largest value of that kind. The

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import laminate.theory.Deformation;
 import laminate.theory.Laminate;
+import laminate.theory.Require;
 import laminate.theory.Resultants;
 import laminate.theory.TransverseShearStiffness;
 import laminate.theory.Vector3;

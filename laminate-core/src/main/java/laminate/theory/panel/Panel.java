@@ -2,6 +2,7 @@ package laminate.theory.panel;
 
 import java.util.Objects;
 import laminate.theory.Laminate;
+import laminate.theory.Require;
 
 /**
  * A flat rectangular panel of one laminate.

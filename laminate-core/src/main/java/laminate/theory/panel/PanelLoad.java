@@ -2,6 +2,7 @@ package laminate.theory.panel;
 
 import java.util.List;
 import java.util.Objects;
+import laminate.theory.Require;
 
 /** A load on a panel; several act together as a list. */
 public sealed interface PanelLoad {

@@ -2,6 +2,7 @@ package laminate.theory.panel;
 
 import java.util.Objects;
 import laminate.theory.Deformation;
+import laminate.theory.Require;
 import laminate.theory.Resultants;
 
 /**
