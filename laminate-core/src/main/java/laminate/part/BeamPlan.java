@@ -66,20 +66,14 @@ public record BeamPlan(
         if (name.isBlank() || zone.isBlank()) {
             throw new IllegalArgumentException("a beam needs a name and a zone");
         }
-        checkLength(name, "span", span);
-        checkLength(name, "width", width);
-        checkLength(name, "bearing length", bearingLength.orElse(span));
+        Lengths.check(name, "span", span);
+        Lengths.check(name, "width", width);
+        Lengths.check(name, "bearing length", bearingLength.orElse(span));
         for (PointLoad point : load.points()) {
             if (point.position() > span) {
                 throw new IllegalArgumentException(
                         name + ": a force at " + point.position() + " m is beyond the span, " + span + " m");
             }
-        }
-    }
-
-    private static void checkLength(String name, String what, double value) {
-        if (!(value > 0) || !Double.isFinite(value)) {
-            throw new IllegalArgumentException(name + ": " + what + " must be above zero, not " + value + " m");
         }
     }
 

@@ -44,8 +44,8 @@ public record PanelPlan(
         if (name.isBlank() || zone.isBlank()) {
             throw new IllegalArgumentException("a panel needs a name and a zone");
         }
-        checkSize(name, "length", length);
-        checkSize(name, "width", width);
+        Lengths.check(name, "length", length);
+        Lengths.check(name, "width", width);
         if (loads.isEmpty()) {
             throw new IllegalArgumentException(name + ": a panel needs a load");
         }
@@ -89,12 +89,6 @@ public record PanelPlan(
      */
     public double span() {
         return Math.min(length, width);
-    }
-
-    private static void checkSize(String name, String what, double value) {
-        if (!(value > 0) || !Double.isFinite(value)) {
-            throw new IllegalArgumentException(name + ": " + what + " must be above zero, not " + value + " m");
-        }
     }
 
     /** With a little room, as a half and a whole that add up to the edge may differ from it by a rounding. */
