@@ -26,7 +26,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 3, time = 1)
-public class FailureBench {
+public class FailureBenchmark {
     private final Lamina glass = Lamina.of(45e9, 12e9, 5e9, 0.28)
             .withExpansion(8e-6, 26e-6)
             .withStrength(PlyStrength.of(1000e6, 700e6, 40e6, 140e6, 70e6));
