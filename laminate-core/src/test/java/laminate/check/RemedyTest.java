@@ -91,7 +91,8 @@ class RemedyTest {
                 Arguments.of("beam, indentation", beamPart(500, reserve(ReserveKind.INDENTATION, 5)), 2),
                 Arguments.of("moment, first ply", casePart(sandwich(), bent, reserve(ReserveKind.FIRST_PLY, 20)), 3),
                 Arguments.of("moment, last ply", casePart(solid(0.004), bent, reserve(ReserveKind.LAST_PLY, 2)), 2),
-                Arguments.of("shear force, last ply", casePart(sandwich(), sheared, reserve(ReserveKind.LAST_PLY, 3)), 3),
+                Arguments.of(
+                        "shear force, last ply", casePart(sandwich(), sheared, reserve(ReserveKind.LAST_PLY, 3)), 3),
                 Arguments.of(
                         "force, crimping", casePart(sandwich(), pressed, reserve(ReserveKind.SHEAR_CRIMPING, 3)), 2),
                 Arguments.of("thickness", casePart(solid(0.004), bent, thickness(0.005)), 1));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
+import laminate.theory.Require;
 
 /**
  * Moment, shear force and deflection of a beam under a load, exact for the theory of the package.
@@ -56,7 +57,7 @@ public final class BeamResponse {
      * @throws IllegalArgumentException if x lies beyond the beam
      */
     public double momentAt(double x) {
-        return moment(checked(x));
+        return Require.finite("moment", moment(checked(x)));
     }
 
     /**
@@ -67,7 +68,7 @@ public final class BeamResponse {
      * @throws IllegalArgumentException if x lies beyond the beam
      */
     public double shearForceAt(double x) {
-        return checked(x) == beam.span() ? shearBefore(x) : shearAfter(x);
+        return Require.finite("shear force", checked(x) == beam.span() ? shearBefore(x) : shearAfter(x));
     }
 
     /**
@@ -130,7 +131,9 @@ public final class BeamResponse {
      * @return the reaction, positive towards −z (N)
      */
     public double endReaction() {
-        return beam.supports() == Supports.CANTILEVER ? 0 : load.integral(0, beam.span()) - start.shearForce();
+        return beam.supports() == Supports.CANTILEVER
+                ? 0
+                : Require.finite("reaction", load.integral(0, beam.span()) - start.shearForce());
     }
 
     private double checked(double x) {

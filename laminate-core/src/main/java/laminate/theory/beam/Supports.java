@@ -1,5 +1,7 @@
 package laminate.theory.beam;
 
+import laminate.theory.Require;
+
 /**
  * How a beam of one span is held.
  *
@@ -44,7 +46,13 @@ public enum Supports {
     };
 
     /** Moment (N·m), shear force (N) and bending slope at x = 0, before any point load there. */
-    record Start(double moment, double shearForce, double slope) {}
+    record Start(double moment, double shearForce, double slope) {
+        Start {
+            Require.finite("moment at the start", moment);
+            Require.finite("shear force at the start", shearForce);
+            Require.finite("slope at the start", slope);
+        }
+    }
 
     abstract Start start(BeamSection section, double L, BeamLoad load);
 }

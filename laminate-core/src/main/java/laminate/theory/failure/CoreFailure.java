@@ -3,6 +3,7 @@ package laminate.theory.failure;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.theory.CoreStrength;
+import laminate.theory.Require;
 import laminate.theory.ShearStress;
 
 /** Failure of a sandwich core by shear across the thickness and by compression through it. */
@@ -20,7 +21,7 @@ public final class CoreFailure {
     public static double shear(ShearStress shear, CoreStrength strength) {
         double along = shear.xz() / strength.shear13();
         double across = shear.yz() / strength.shear23();
-        return along * along + across * across;
+        return Require.finite("failure index", along * along + across * across);
     }
 
     /**
@@ -35,7 +36,7 @@ public final class CoreFailure {
      * @return the index; negative in tension
      */
     public static double crushing(double normal, CoreStrength strength) {
-        return -normal / strength.compression();
+        return Require.finite("failure index", -normal / strength.compression());
     }
 
     static double index(Criterion criterion, CoreStrength strength, StressState stress) {

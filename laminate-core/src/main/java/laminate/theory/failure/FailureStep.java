@@ -1,6 +1,7 @@
 package laminate.theory.failure;
 
 import java.util.List;
+import laminate.theory.Require;
 
 /**
  * One step of a progressive failure: the plies that go together, and the load then.
@@ -11,12 +12,14 @@ import java.util.List;
  */
 public record FailureStep(double loadFactor, List<PlyReserve> failed) {
     /**
-     * Keeps a copy.
+     * Checks the factor and keeps a copy.
      *
      * @param loadFactor factor on the mechanical load that has been reached
      * @param failed one entry a ply
+     * @throws IllegalArgumentException if the factor is negative or not finite
      */
     public FailureStep {
+        Require.notNegative("load factor", loadFactor);
         failed = List.copyOf(failed);
     }
 }

@@ -1,6 +1,7 @@
 package laminate.theory.failure;
 
 import java.util.OptionalDouble;
+import laminate.theory.Require;
 import laminate.theory.Vector3;
 
 /**
@@ -37,7 +38,7 @@ record IndexForm(
     }
 
     double at(Vector3 s) {
-        return linear(s) + bilinear(s, s);
+        return Require.finite("failure index", linear(s) + bilinear(s, s));
     }
 
     private double linear(Vector3 s) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.theory.Lamina;
 import laminate.theory.MatStrength;
+import laminate.theory.Require;
 import laminate.theory.Vector3;
 
 /**
@@ -49,8 +50,7 @@ public final class MatFailure {
     public static double maximumStress(Vector3 stress, MatStrength strength) {
         double q = greatestShear(stress);
         double half = (stress.x() + stress.y()) / 2;
-        return Math.max(
-                Math.max((half + q) / strength.tension(), (q - half) / strength.compression()), q / strength.shear());
+        return largest((half + q) / strength.tension(), (q - half) / strength.compression(), q / strength.shear());
     }
 
     /**
@@ -65,9 +65,12 @@ public final class MatFailure {
     public static double maximumStrain(Vector3 stress, double nu, MatStrength strength) {
         double q = (1 + nu) * greatestShear(stress);
         double half = (1 - nu) * (stress.x() + stress.y()) / 2;
-        return Math.max(
-                Math.max((half + q) / strength.tension(), (q - half) / strength.compression()),
-                greatestShear(stress) / strength.shear());
+        double shear = greatestShear(stress) / strength.shear();
+        return largest((half + q) / strength.tension(), (q - half) / strength.compression(), shear);
+    }
+
+    private static double largest(double tension, double compression, double shear) {
+        return Require.finite("failure index", Math.max(Math.max(tension, compression), shear));
     }
 
     private static double greatestShear(Vector3 stress) {

@@ -1,6 +1,7 @@
 package laminate.theory.failure;
 
 import java.util.Objects;
+import laminate.theory.Require;
 
 /**
  * One point of a failure surface.
@@ -11,13 +12,16 @@ import java.util.Objects;
  */
 public record SurfacePoint(double x, double y, PlyReserve failure) {
     /**
-     * Checks that all is there.
+     * Checks the point.
      *
      * @param x value of the first term (its SI unit)
      * @param y value of the second term (its SI unit)
      * @param failure ply and mode that fail there
+     * @throws IllegalArgumentException if x or y is not finite
      */
     public SurfacePoint {
+        Require.finite("x", x);
+        Require.finite("y", y);
         Objects.requireNonNull(failure, "failure");
     }
 }

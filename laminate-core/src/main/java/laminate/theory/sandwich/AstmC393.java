@@ -33,7 +33,8 @@ public enum AstmC393 {
      * @throws IllegalArgumentException if P is not finite or another not positive
      */
     public double faceStress(double P, double L, double b, double t, double c) {
-        return Require.finite("force", P) * Require.positive("span", L) / (divisor * t * depths(t, c) * width(b));
+        double moment = Require.finite("force", P) * Require.positive("span", L) / divisor;
+        return Require.finite("face stress", moment / (t * depths(t, c) * width(b)));
     }
 
     /**
@@ -47,7 +48,7 @@ public enum AstmC393 {
      * @throws IllegalArgumentException if P is not finite or another not positive
      */
     public static double coreShear(double P, double b, double t, double c) {
-        return Require.finite("force", P) / (depths(t, c) * width(b));
+        return Require.finite("core shear stress", Require.finite("force", P) / (depths(t, c) * width(b)));
     }
 
     private static double width(double b) {

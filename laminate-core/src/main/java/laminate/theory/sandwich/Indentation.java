@@ -23,7 +23,8 @@ public final class Indentation {
      * @throws IllegalArgumentException if an argument is not positive
      */
     public static double foundationModulus(double Ec, double c) {
-        return Require.positive("core modulus", Ec) / Require.positive("core thickness", c);
+        return Require.finite(
+                "foundation modulus", Require.positive("core modulus", Ec) / Require.positive("core thickness", c));
     }
 
     /**
@@ -37,7 +38,7 @@ public final class Indentation {
      */
     public static double beta(double k, double Ef, double t) {
         double stiffness = Require.positive("face modulus", Ef) * Math.pow(Require.positive("face thickness", t), 3);
-        return Math.pow(3 * Require.positive("foundation modulus", k) / stiffness, 0.25);
+        return Require.finite("β", Math.pow(3 * Require.positive("foundation modulus", k) / stiffness, 0.25));
     }
 
     /**
@@ -50,10 +51,8 @@ public final class Indentation {
      * @throws IllegalArgumentException if an argument is not positive
      */
     public static double coreYieldLoad(double b, double sigmaC, double beta) {
-        return 2
-                * Require.positive("width", b)
-                * Require.positive("core strength", sigmaC)
-                / Require.positive("β", beta);
+        double perLength = Require.positive("width", b) * Require.positive("core strength", sigmaC);
+        return Require.finite("yield load", 2 * perLength / Require.positive("β", beta));
     }
 
     /**
@@ -68,7 +67,8 @@ public final class Indentation {
      */
     public static double faceBendingStress(double P, double b, double t, double beta) {
         double section = Require.positive("width", b) * Math.pow(Require.positive("face thickness", t), 2) / 6;
-        return Require.finite("line load", P) / (4 * Require.positive("β", beta)) / section;
+        double moment = Require.finite("line load", P) / (4 * Require.positive("β", beta));
+        return Require.finite("face stress", moment / section);
     }
 
     /**
@@ -86,7 +86,7 @@ public final class Indentation {
      * @throws IllegalArgumentException if an argument is not positive
      */
     public static double elasticFaceLoad(double b, double t, double sigmaC, double sigmaF) {
-        return 4.0 / 3 * product(b, t, sigmaC, sigmaF);
+        return Require.finite("indentation load", 4.0 / 3 * product(b, t, sigmaC, sigmaF));
     }
 
     /**
@@ -106,7 +106,7 @@ public final class Indentation {
         double lambda = 3 * Require.positive("line load", P) / (4 * q);
         double bending =
                 Require.positive("face modulus", Ef) * b * Math.pow(Require.positive("face thickness", t), 3) / 12;
-        return q * Math.pow(lambda, 4) / (72 * bending);
+        return Require.finite("depth", q * Math.pow(lambda, 4) / (72 * bending));
     }
 
     /**
@@ -122,7 +122,8 @@ public final class Indentation {
      * @throws IllegalArgumentException if a is negative or another not positive
      */
     public static double plasticHingeLoad(double b, double t, double sigmaC, double sigmaF, double a) {
-        return 2 * product(b, t, sigmaC, sigmaF) + sigmaC * b * Require.notNegative("length of the punch", a);
+        double punch = sigmaC * b * Require.notNegative("length of the punch", a);
+        return Require.finite("indentation load", 2 * product(b, t, sigmaC, sigmaF) + punch);
     }
 
     private static double product(double b, double t, double sigmaC, double sigmaF) {

@@ -22,7 +22,7 @@ public final class SandwichFormulas {
      */
     public static double shearStiffness(double b, double Gc, double d, double c) {
         Require.positive("width", b);
-        return b * crimpingLoad(Gc, d, c);
+        return Require.finite("shear stiffness", b * crimpingLoad(Gc, d, c));
     }
 
     /**
@@ -37,7 +37,9 @@ public final class SandwichFormulas {
      */
     public static double faceStress(double M, double b, double t, double d) {
         Require.finite("moment", M);
-        return M / (Require.positive("width", b) * Require.positive("face thickness", t) * Require.positive("d", d));
+        double section =
+                Require.positive("width", b) * Require.positive("face thickness", t) * Require.positive("d", d);
+        return Require.finite("face stress", M / section);
     }
 
     /**
@@ -53,7 +55,8 @@ public final class SandwichFormulas {
     public static double stressAtHeight(double M, double E, double z, double D) {
         Require.finite("moment", M);
         Require.finite("height", z);
-        return M * Require.positive("modulus", E) * z / Require.positive("bending stiffness", D);
+        return Require.finite(
+                "stress", M * Require.positive("modulus", E) * z / Require.positive("bending stiffness", D));
     }
 
     /**
@@ -67,7 +70,7 @@ public final class SandwichFormulas {
      */
     public static double coreShear(double V, double b, double d) {
         Require.finite("shear force", V);
-        return V / (Require.positive("width", b) * Require.positive("d", d));
+        return Require.finite("core shear stress", V / (Require.positive("width", b) * Require.positive("d", d)));
     }
 
     /**
@@ -83,7 +86,7 @@ public final class SandwichFormulas {
     public static double crimpingLoad(double Gc, double d, double c) {
         Require.positive("core shear modulus", Gc);
         Require.positive("d", d);
-        return Gc * d * d / Require.positive("core thickness", c);
+        return Require.finite("crimping load", Gc * d * d / Require.positive("core thickness", c));
     }
 
     /**
@@ -97,7 +100,8 @@ public final class SandwichFormulas {
      * @throws IllegalArgumentException if an argument is not positive
      */
     public static double crimpingStress(double Gc, double d, double c, double faces) {
-        return crimpingLoad(Gc, d, c) / Require.positive("thickness of the faces", faces);
+        double load = crimpingLoad(Gc, d, c);
+        return Require.finite("crimping stress", load / Require.positive("thickness of the faces", faces));
     }
 
     /**
@@ -117,7 +121,9 @@ public final class SandwichFormulas {
                     "the square of Poisson's ratio lies from 0 to below 1, was " + nuSquared);
         }
         double slenderness = Require.positive("face thickness", t) / Require.positive("cell size", s);
-        return 2 * Require.positive("face modulus", Ef) / (1 - nuSquared) * slenderness * slenderness;
+        return Require.finite(
+                "dimpling stress",
+                2 * Require.positive("face modulus", Ef) / (1 - nuSquared) * slenderness * slenderness);
     }
 
     /**
@@ -132,6 +138,7 @@ public final class SandwichFormulas {
      */
     public static double flexuralCrushing(double M, double d, double D) {
         Require.finite("moment", M);
-        return M * M / (Require.positive("d", d) * Require.positive("bending stiffness", D));
+        return Require.finite(
+                "crushing pressure", M * M / (Require.positive("d", d) * Require.positive("bending stiffness", D)));
     }
 }

@@ -60,6 +60,6 @@ public enum Wrinkling {
      * @throws IllegalArgumentException if an argument is not positive
      */
     public static double decayDepth(double t, double Ef, double Ec, double Gc) {
-        return Require.positive("face thickness", t) * THEORY.stress(Ef, Ec, Gc) / Gc;
+        return Require.finite("depth", Require.positive("face thickness", t) * THEORY.stress(Ef, Ec, Gc) / Gc);
     }
 }

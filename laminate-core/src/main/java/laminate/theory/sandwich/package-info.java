@@ -8,7 +8,8 @@
  * compression.
  *
  * <p>A formula stands alone as a static method; {@link laminate.theory.sandwich.LocalChecks} applies it to a face of a
- * laminate. A reserve factor multiplies the mechanical load; residual stress is left out of these checks.
+ * laminate. A reserve factor multiplies the mechanical load; residual stress is left out of these checks. A result too
+ * large for a number is refused as an argument out of range is.
  *
  * <p><b>Literature</b> (all cited from memory):
  *

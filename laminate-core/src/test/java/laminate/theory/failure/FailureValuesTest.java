@@ -251,6 +251,29 @@ class FailureValuesTest {
         refused(() -> FailureSurface.trace(laminate, held, Term.NY, Term.EPS_Y, Criterion.HASHIN, 8), "NY", "EPS_Y");
     }
 
+    /** An index that no number can hold is refused. */
+    @Test
+    void noIndexIsBeyondAllNumbers() {
+        Vector3 huge = new Vector3(1e300, 1e300, 1e300);
+        for (Criterion criterion : Criterion.of(STRENGTH)) {
+            boolean linear = criterion == Criterion.MAX_STRESS || criterion == Criterion.MAX_STRAIN;
+            if (!linear) {
+                refused(() -> criterion.index(PLY, StressState.of(huge)), "failure index", "finite");
+            }
+        }
+        refused(() -> Hashin.matrixTension(huge, STRENGTH), "failure index");
+        refused(() -> TsaiWu.index(huge, STRENGTH, 0), "failure index");
+        refused(() -> MatFailure.isotropic(huge, GLASS_MAT), "failure index");
+        refused(() -> MatFailure.maximumStress(huge, new MatStrength(1e-9, 1e-9, 1e-9)), "failure index", "Infinity");
+        refused(() -> MatFailure.maximumStrain(huge, 0.3, new MatStrength(1e-9, 1e-9, 1e-9)), "failure index");
+        refused(() -> CoreFailure.shear(new ShearStress(1e300, 0), FOAM), "failure index", "Infinity");
+        refused(
+                () -> CoreFailure.crushing(-1e300, new CoreStrength(1, 1, 1e-9, OptionalDouble.empty())),
+                "failure index",
+                "Infinity");
+        refused(() -> new FailureStep(Double.NaN, List.of()), "NaN");
+    }
+
     private static void refused(ThrowingCallable call, String... shown) {
         assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessageContainingAll(shown);
     }

@@ -89,4 +89,29 @@ class SandwichFormulasTest {
         refused(() -> Indentation.plasticHingeLoad(1, 1, 1, 1, -0.1), "-0.1");
         refused(() -> AstmC393.coreShear(Double.NaN, 1, 1, 1), "NaN");
     }
+
+    /** Arguments that are finite each, but whose product is not, are refused too. */
+    @Test
+    void nothingInfiniteComesOut() {
+        double big = 1e200;
+        double small = 1e-200;
+        refused(() -> SandwichFormulas.crimpingLoad(big, big, 1), "Infinity");
+        refused(() -> SandwichFormulas.shearStiffness(big, big, 1, 1), "Infinity");
+        refused(() -> SandwichFormulas.crimpingStress(big, 1, 1, small), "Infinity");
+        refused(() -> SandwichFormulas.faceStress(1, small, small, 1), "Infinity");
+        refused(() -> SandwichFormulas.stressAtHeight(big, big, 1, 1), "Infinity");
+        refused(() -> SandwichFormulas.coreShear(1, small, small), "Infinity");
+        refused(() -> SandwichFormulas.dimplingStress(1, 0, big, 1), "Infinity");
+        refused(() -> SandwichFormulas.flexuralCrushing(big, 1, 1), "Infinity");
+        refused(() -> AstmC393.THIRD_POINT.faceStress(big, big, 1, 1, 1), "Infinity");
+        refused(() -> AstmC393.coreShear(big, small, 1, 1), "Infinity");
+        refused(() -> Wrinkling.decayDepth(1, 1e300, 1e300, 1e-300), "Infinity");
+        refused(() -> Indentation.foundationModulus(big, small), "Infinity");
+        refused(() -> Indentation.beta(1, 1, small), "Infinity");
+        refused(() -> Indentation.coreYieldLoad(big, big, 1), "Infinity");
+        refused(() -> Indentation.faceBendingStress(1, 1, small, 1), "Infinity");
+        refused(() -> Indentation.elasticFaceLoad(big, big, 1, 1), "Infinity");
+        refused(() -> Indentation.depth(big, 1, 1, 1, 1), "Infinity");
+        refused(() -> Indentation.plasticHingeLoad(big, big, 1, 1, 0), "Infinity");
+    }
 }
