@@ -156,7 +156,9 @@ public record Equivalence(Laminate reference, Laminate candidate) {
      * @throws IllegalArgumentException if a mass is not positive
      */
     public static double massRatio(double referenceMass, double candidateMass) {
-        return Require.positive("mass per area", candidateMass) / Require.positive("mass per area", referenceMass);
+        return Require.finite(
+                "ratio of mass",
+                Require.positive("mass per area", candidateMass) / Require.positive("mass per area", referenceMass));
     }
 
     /**
@@ -195,11 +197,11 @@ public record Equivalence(Laminate reference, Laminate candidate) {
         double low = 0;
         double high = 1e-6;
         while (ratio.applyAsDouble(high) < 1) {
-            low = high;
-            high *= 2;
-            if (high > THICKEST_CORE) {
+            if (high >= THICKEST_CORE) {
                 return OptionalDouble.empty();
             }
+            low = high;
+            high = Math.min(2 * high, THICKEST_CORE);
         }
         for (double mid = (low + high) / 2; mid > low && mid < high; mid = (low + high) / 2) {
             if (ratio.applyAsDouble(mid) < 1) {

@@ -7,7 +7,8 @@
  * middle. Everything is in SI units.
  *
  * <p>Linear, small deflection, plane sections (Timoshenko). A clamp holds the section from turning; it does not hold the
- * shear slope. What no number can hold is refused with an {@link IllegalArgumentException}. Local effects under a load or a support are in {@link laminate.theory.sandwich}.
+ * shear slope. What no number can hold is refused with an {@link IllegalArgumentException}. Local effects under a load
+ * or a support are in {@link laminate.theory.sandwich}.
  *
  * <p><b>Literature</b> (all cited from memory):
  *
