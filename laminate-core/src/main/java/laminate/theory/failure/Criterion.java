@@ -20,7 +20,9 @@ public enum Criterion {
     /** Tsai–Hill, X by the sign of σ1 also in the cross term. */
     TSAI_HILL("tsai_hill", "V. D. Azzi and S. W. Tsai, Exp. Mech. 5 (1965) 283, from memory"),
     /** Tsai–Wu with F12 = −½ √(F11 F22). */
-    TSAI_WU("tsai_wu", "S. W. Tsai and E. M. Wu, J. Compos. Mater. 5 (1971) 58, F12 after S. W. Tsai and H. T. Hahn 1980, from memory"),
+    TSAI_WU(
+            "tsai_wu",
+            "S. W. Tsai and E. M. Wu, J. Compos. Mater. 5 (1971) 58, F12 of Tsai and Hahn 1980, from memory"),
     /** Hashin 1980 in plane stress, shear kept in fibre tension, S23 = Yc/2 unless given. */
     HASHIN("hashin", "Z. Hashin, J. Appl. Mech. 47 (1980) 329, from memory"),
     /** Isotropic plane stress of a mat. */
