@@ -33,9 +33,12 @@ public record LocalCheck(LocalMode mode, Optional<Face> face, double demand, dou
         Require.positive("reserve factor", reserveFactor);
     }
 
-    /** A demand that grows with the load. */
-    static LocalCheck linear(LocalMode mode, Optional<Face> face, double demand, double capacity) {
-        return new LocalCheck(mode, face, demand, capacity, capacity / demand);
+    /** A demand that grows with the load; empty where it is so small that no number holds the reserve. */
+    static Optional<LocalCheck> linear(LocalMode mode, Optional<Face> face, double demand, double capacity) {
+        double reserve = capacity / demand;
+        return Double.isInfinite(reserve)
+                ? Optional.empty()
+                : Optional.of(new LocalCheck(mode, face, demand, capacity, reserve));
     }
 
     /** A demand that grows with the square of the load. */

@@ -1,8 +1,10 @@
 package laminate.theory.sandwich;
 
+import java.util.Comparator;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import laminate.theory.Deformation;
 import laminate.theory.EngineeringConstants;
 import laminate.theory.Laminate;
@@ -12,10 +14,11 @@ import laminate.theory.Vector3;
 /**
  * The local failures of a sandwich in a laminate, given what its faces carry.
  *
- * <p>A face is taken as one thin sheet: its mean stress is turned to principal directions, and the larger compression
- * counts, with the modulus of the face and the shear modulus of the core in that direction. The face is held flat by the
- * core, so its modulus is that of its membrane stiffness alone, and compression is taken as stiff as tension. Compression
- * in both directions at once lowers the wrinkling stress a little below what is found here.
+ * <p>A face is taken as one thin sheet: its mean stress is turned to principal directions, and each compression is
+ * weighed by itself, with the modulus of the face and the shear modulus of the core in its direction; the one with the
+ * lesser reserve counts, which need not be the larger. The face is held flat by the core, so its modulus is that of its
+ * membrane stiffness alone, and compression is taken as stiff as tension. Compression in both directions at once lowers
+ * the wrinkling stress a little below what is found here.
  *
  * <p>What is not known or not loaded that way gives no check: empty, not a reserve of infinity.
  *
@@ -41,17 +44,22 @@ public record LocalChecks(Sandwich sandwich, SandwichCore core) {
     }
 
     /**
-     * The larger compression of a plane state of stress or force.
+     * One principal compression of a plane state of stress or force.
      *
      * @param size its magnitude (Pa or N/m)
      * @param degrees its direction from x towards y (°)
      */
     private record Compression(double size, double degrees) {
-        static Optional<Compression> of(Vector3 s) {
+        /** What is left where stress along one direction alone is turned. */
+        private static final double ROUNDING = 1e-12;
+
+        /** The larger first. */
+        static Stream<Compression> of(Vector3 s) {
             double radius = Math.hypot((s.x() - s.y()) / 2, s.xy());
-            double size = radius - (s.x() + s.y()) / 2;
-            double turn = Math.toDegrees(Math.atan2(2 * s.xy(), s.x() - s.y())) / 2 + 90;
-            return size > 0 ? Optional.of(new Compression(size, turn)) : Optional.empty();
+            double mean = -(s.x() + s.y()) / 2;
+            double turn = Math.toDegrees(Math.atan2(2 * s.xy(), s.x() - s.y())) / 2;
+            return Stream.of(new Compression(mean + radius, turn + 90), new Compression(mean - radius, turn))
+                    .filter(c -> c.size > ROUNDING * radius && c.size > 0);
         }
     }
 
@@ -64,7 +72,7 @@ public record LocalChecks(Sandwich sandwich, SandwichCore core) {
      * @return the check; empty if nothing is compressed
      */
     public Optional<LocalCheck> wrinkling(Face face, Vector3 stress, Wrinkling rule) {
-        return check(LocalMode.WRINKLING, face, stress, degrees -> {
+        return least(LocalMode.WRINKLING, Optional.of(face), stress, degrees -> {
             double Ef = constants(face, degrees).Ex();
             return rule.stress(Ef, core.Ez(), core.shearModulus(degrees));
         });
@@ -83,15 +91,19 @@ public record LocalChecks(Sandwich sandwich, SandwichCore core) {
         }
         double t = sandwich.face(face).thickness();
         double s = core.cellSize().getAsDouble();
-        return check(LocalMode.DIMPLING, face, stress, degrees -> {
+        return least(LocalMode.DIMPLING, Optional.of(face), stress, degrees -> {
             EngineeringConstants e = constants(face, degrees);
             return SandwichFormulas.dimplingStress(e.Ex(), e.nuxy() * e.nuyx(), t, s);
         });
     }
 
-    private static Optional<LocalCheck> check(LocalMode mode, Face face, Vector3 stress, DoubleUnaryOperator critical) {
-        return Compression.of(stress)
-                .map(c -> LocalCheck.linear(mode, Optional.of(face), c.size(), critical.applyAsDouble(c.degrees())));
+    /** Of both directions the one with the lesser reserve. */
+    private static Optional<LocalCheck> least(
+            LocalMode mode, Optional<Face> face, Vector3 demand, DoubleUnaryOperator critical) {
+        return Compression.of(demand)
+                .map(c -> LocalCheck.linear(mode, face, c.size(), critical.applyAsDouble(c.degrees())))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingDouble(LocalCheck::reserveFactor));
     }
 
     private EngineeringConstants constants(Face face, double degrees) {
@@ -107,12 +119,11 @@ public record LocalChecks(Sandwich sandwich, SandwichCore core) {
      */
     public Optional<LocalCheck> shearCrimping(Vector3 force) {
         double d = sandwich.faceDistance();
-        return Compression.of(force)
-                .map(c -> LocalCheck.linear(
-                        LocalMode.SHEAR_CRIMPING,
-                        Optional.empty(),
-                        c.size(),
-                        SandwichFormulas.crimpingLoad(core.shearModulus(c.degrees()), d, core.thickness())));
+        return least(
+                LocalMode.SHEAR_CRIMPING,
+                Optional.empty(),
+                force,
+                degrees -> SandwichFormulas.crimpingLoad(core.shearModulus(degrees), d, core.thickness()));
     }
 
     /**
@@ -154,7 +165,7 @@ public record LocalChecks(Sandwich sandwich, SandwichCore core) {
             return Optional.empty();
         }
         double strength = core.compressiveStrength().getAsDouble();
-        return Optional.of(LocalCheck.linear(LocalMode.BEARING, Optional.empty(), size, strength));
+        return LocalCheck.linear(LocalMode.BEARING, Optional.empty(), size, strength);
     }
 
     /**
@@ -175,6 +186,6 @@ public record LocalChecks(Sandwich sandwich, SandwichCore core) {
         double t = sandwich.face(face).thickness();
         double capacity =
                 Indentation.elasticFaceLoad(1, t, core.compressiveStrength().getAsDouble(), faceStrength);
-        return Optional.of(LocalCheck.linear(LocalMode.INDENTATION, Optional.of(face), size, capacity));
+        return LocalCheck.linear(LocalMode.INDENTATION, Optional.of(face), size, capacity);
     }
 }

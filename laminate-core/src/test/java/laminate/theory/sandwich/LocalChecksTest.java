@@ -46,6 +46,12 @@ class LocalChecksTest {
         "45, 0, 0, 80e6, 80e6, 10e9, 45e6",
         "45, 0, 0, -80e6, 80e6, 40e9, 45e6",
         "90, -80e6, 0, 0, 80e6, 10e9, 60e6",
+        // Both ways compressed: the lesser stress across the fibre and the weak way of the core comes first, or does
+        // not.
+        "0, -80e6, -70e6, 0, 70e6, 10e9, 30e6",
+        "0, -80e6, -41e6, 0, 41e6, 10e9, 30e6",
+        "0, -80e6, -39e6, 0, 80e6, 40e9, 60e6",
+        "0, -80e6, -80e6, 0, 80e6, 10e9, 30e6",
     })
     void theModuliAreThoseAlongTheCompression(
             double angle, double x, double y, double xy, double size, double Ef, double Gc) {
@@ -124,6 +130,27 @@ class LocalChecksTest {
         assertThat(capacity / thin).isCloseTo(2.25, within(1e-9));
         LocalChecks foam = new LocalChecks(checks(0, 0).sandwich(), SandwichCore.of(0.012, EZ, 50e6));
         assertThat(foam.dimpling(Face.INNER_FACE, stress)).isEmpty();
+    }
+
+    /** A load so small that no number holds its reserve is none; nor is what rounding leaves of one along a direction. */
+    @Test
+    void nextToNoLoadGivesNoCheck() {
+        LocalChecks checks = checks(0, 0);
+        assertThat(checks.wrinkling(Face.MOULD_FACE, new Vector3(-1e-301, 0, 0), Wrinkling.DESIGN))
+                .isEmpty();
+        assertThat(checks.bearing(1e-308)).isEmpty();
+        assertThat(checks.indentation(Face.MOULD_FACE, 1e-307, 1e8)).isEmpty();
+        Vector3 pulled = Angle.ofDegrees(31).stressFromPly(new Vector3(50e6, 0, 0));
+        assertThat(checks.wrinkling(Face.MOULD_FACE, pulled, Wrinkling.DESIGN)).isEmpty();
+    }
+
+    /** The cells shear half as stiff across: 60 and 30 MPa. */
+    @ParameterizedTest
+    @CsvSource({"-1e5, -0.51e5, 0.51e5, 30e6", "-1e5, -0.49e5, 1e5, 60e6", "-1e5, 2e5, 1e5, 60e6"})
+    void shearCrimpingMindsBothDirections(double x, double y, double demand, double G) {
+        LocalCheck check = checks(0, 0).shearCrimping(new Vector3(x, y, 0)).orElseThrow();
+        assertThat(check.demand()).isCloseTo(demand, within(1e-6));
+        assertThat(check.capacity()).isCloseTo(G * 0.01325 * 0.01325 / 0.012, within(1e-3));
     }
 
     @Test
