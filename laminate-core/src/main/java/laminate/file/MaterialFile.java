@@ -44,7 +44,7 @@ public final class MaterialFile {
     /**
      * Reads the text of a material file.
      *
-     * @param name what complaints call it
+     * @param name what complaints call it; one that ends in {@code .json} is read as JSON, any other as YAML
      * @param text the text
      * @param known materials that it may refer to; asked only for the fibres of reinforcements
      * @return the materials in the order of the text

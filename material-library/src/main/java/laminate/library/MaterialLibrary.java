@@ -72,8 +72,8 @@ public final class MaterialLibrary implements Materials {
     }
 
     private Optional<Material> material(String id) {
-        Optional<Material> found = text(id + ".yaml")
-                .map(text -> MaterialFile.read(id + ".yaml", text, this).get(0));
+        Optional<Material> found = text(id + ".json")
+                .map(text -> MaterialFile.read(id + ".json", text, this).get(0));
         if (found.isEmpty()) {
             read.remove(id);
         }

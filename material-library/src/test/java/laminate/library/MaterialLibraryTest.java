@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import laminate.file.MaterialFile;
 import laminate.material.Agent;
 import laminate.material.FibrePly;
 import laminate.material.Material;
@@ -111,5 +112,14 @@ class MaterialLibraryTest {
         Optional<Material> found = new MaterialLibrary().find("mat-450");
         assertThat(Thread.interrupted()).isTrue();
         assertThat(found).isEqualTo(LIBRARY.find("mat-450"));
+    }
+
+    /** The library is packed as JSON: nothing may be lost on the way from the YAML in which it is written. */
+    @ParameterizedTest
+    @MethodSource("ids")
+    void isPackedAsWritten(String id) throws IOException {
+        String written = Files.readString(Path.of("src/main/resources/laminate/library", id + ".yaml"));
+        assertThat(LIBRARY.find(id))
+                .hasValue(MaterialFile.read(id + ".yaml", written, LIBRARY).get(0));
     }
 }
