@@ -59,6 +59,12 @@ abstract class Command implements Callable<Integer> {
         return new CommandLine(spec);
     }
 
+    /** The command without the program around it, which helps and complains as if it stood within. */
+    final CommandLine alone(String program) {
+        spec.name(program + " " + spec.name());
+        return line();
+    }
+
     final CommandSpec spec() {
         return spec;
     }

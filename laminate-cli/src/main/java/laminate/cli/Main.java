@@ -6,7 +6,9 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import laminate.library.MaterialLibrary;
 import laminate.material.Materials;
 import picocli.CommandLine;
@@ -23,6 +25,11 @@ import picocli.CommandLine.ParameterException;
 public final class Main {
 
     private static final int LINE_WIDTH = 80;
+
+    private static final String PROGRAM = "laminate";
+
+    private static final List<String> NAMES =
+            List.of(EstimateCommand.NAME, CheckCommand.NAME, MaterialsCommand.NAME, NewCommand.NAME);
 
     /** What nearly every part is made of: read in another thread while the command line is made out. */
     private static final List<String> USUAL = List.of("e-glass");
@@ -68,10 +75,15 @@ public final class Main {
         if (asked.equals(EstimateCommand.NAME) || asked.equals(CheckCommand.NAME)) {
             library.expect(USUAL);
         }
+        Optional<Command> command = command(asked, library);
+        return command.isPresent()
+                ? execute(command.get().alone(PROGRAM), out, err, ansi, Arrays.copyOfRange(args, 1, args.length))
+                : execute(wholeProgram(library), out, err, ansi, args);
+    }
+
+    private static int execute(CommandLine line, PrintWriter out, PrintWriter err, Ansi ansi, String... args) {
         Complaints complaints = new Complaints();
-        CommandLine program = new Program().line();
-        addCommands(program, asked, library);
-        return program.setOut(out)
+        return line.setOut(out)
                 .setErr(err)
                 .setColorScheme(Help.defaultColorScheme(ansi))
                 .setUsageHelpWidth(LINE_WIDTH)
@@ -80,31 +92,31 @@ public final class Main {
                 .execute(args);
     }
 
-    /** Only the command that is asked for is made ready; all are where none is, or one that is not known. */
-    private static void addCommands(CommandLine program, String asked, Materials library) {
-        switch (asked) {
-            case EstimateCommand.NAME -> add(program, new EstimateCommand(library));
-            case CheckCommand.NAME -> add(program, new CheckCommand(library));
-            case MaterialsCommand.NAME -> add(program, new MaterialsCommand());
-            case NewCommand.NAME -> add(program, new NewCommand());
-            default -> {
-                add(program, new EstimateCommand(library));
-                add(program, new CheckCommand(library));
-                add(program, new MaterialsCommand());
-                add(program, new NewCommand());
-            }
-        }
+    /** The command of a name: it alone is made ready where it is asked for. */
+    private static Optional<Command> command(String name, Materials library) {
+        return Optional.ofNullable(
+                switch (name) {
+                    case EstimateCommand.NAME -> new EstimateCommand(library);
+                    case CheckCommand.NAME -> new CheckCommand(library);
+                    case MaterialsCommand.NAME -> new MaterialsCommand();
+                    case NewCommand.NAME -> new NewCommand();
+                    default -> null;
+                });
     }
 
-    private static void add(CommandLine program, Command command) {
-        program.addSubcommand(command.line());
+    private static CommandLine wholeProgram(Materials library) {
+        CommandLine program = new Program().line();
+        for (String name : NAMES) {
+            command(name, library).ifPresent(command -> program.addSubcommand(command.line()));
+        }
+        return program;
     }
 
     /** The program itself: without a command there is nothing to do. */
     private static final class Program extends Command {
         Program() {
             super(
-                    "laminate",
+                    PROGRAM,
                     "Composite laminate schedules: thickness, weight, stiffness, strength, resin and cost.",
                     "laminate new lid.yaml",
                     "laminate estimate lid.yaml",
