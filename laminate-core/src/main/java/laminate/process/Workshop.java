@@ -170,17 +170,9 @@ public record Workshop(
      * @return the workshop
      */
     public Workshop withLabour(Labour own) {
-        return new Workshop(
-                temperature,
-                contentRules,
-                voids,
-                losses,
-                gelcoatSprayed,
-                evaporation,
-                own,
-                consumables,
-                stiffness,
-                strength);
+        Draft draft = new Draft(this);
+        draft.labour = own;
+        return draft.workshop();
     }
 
     /**
@@ -190,17 +182,9 @@ public record Workshop(
      * @return the workshop
      */
     public Workshop withLosses(Map<Process, Map<Loss, Figure>> own) {
-        return new Workshop(
-                temperature,
-                contentRules,
-                voids,
-                own,
-                gelcoatSprayed,
-                evaporation,
-                labour,
-                consumables,
-                stiffness,
-                strength);
+        Draft draft = new Draft(this);
+        draft.losses = own;
+        return draft.workshop();
     }
 
     /**
@@ -210,17 +194,9 @@ public record Workshop(
      * @return the workshop
      */
     public Workshop withVoids(Map<Process, Figure> own) {
-        return new Workshop(
-                temperature,
-                contentRules,
-                own,
-                losses,
-                gelcoatSprayed,
-                evaporation,
-                labour,
-                consumables,
-                stiffness,
-                strength);
+        Draft draft = new Draft(this);
+        draft.voids = own;
+        return draft.workshop();
     }
 
     /**
@@ -230,8 +206,9 @@ public record Workshop(
      * @return the workshop
      */
     public Workshop withContentRules(List<ContentRule> own) {
-        return new Workshop(
-                temperature, own, voids, losses, gelcoatSprayed, evaporation, labour, consumables, stiffness, strength);
+        Draft draft = new Draft(this);
+        draft.contentRules = own;
+        return draft.workshop();
     }
 
     /**
@@ -241,17 +218,9 @@ public record Workshop(
      * @return the workshop
      */
     public Workshop withConsumables(Consumables own) {
-        return new Workshop(
-                temperature,
-                contentRules,
-                voids,
-                losses,
-                gelcoatSprayed,
-                evaporation,
-                labour,
-                own,
-                stiffness,
-                strength);
+        Draft draft = new Draft(this);
+        draft.consumables = own;
+        return draft.workshop();
     }
 
     /**
@@ -261,17 +230,9 @@ public record Workshop(
      * @return the workshop
      */
     public Workshop withStiffness(StiffnessBasis own) {
-        return new Workshop(
-                temperature,
-                contentRules,
-                voids,
-                losses,
-                gelcoatSprayed,
-                evaporation,
-                labour,
-                consumables,
-                own,
-                strength);
+        Draft draft = new Draft(this);
+        draft.stiffness = own;
+        return draft.workshop();
     }
 
     /**
@@ -281,17 +242,9 @@ public record Workshop(
      * @return the workshop
      */
     public Workshop withStrength(StrengthBasis own) {
-        return new Workshop(
-                temperature,
-                contentRules,
-                voids,
-                losses,
-                gelcoatSprayed,
-                evaporation,
-                labour,
-                consumables,
-                stiffness,
-                own);
+        Draft draft = new Draft(this);
+        draft.strength = own;
+        return draft.workshop();
     }
 
     private static void checkTemperature(double kelvin) {
@@ -343,5 +296,42 @@ public record Workshop(
             byProcess.put(process, Loss.usual(process));
         }
         return byProcess;
+    }
+
+    /** A workshop while one of its values is exchanged. */
+    private static final class Draft {
+        private final Workshop from;
+        private List<ContentRule> contentRules;
+        private Map<Process, Figure> voids;
+        private Map<Process, Map<Loss, Figure>> losses;
+        private Labour labour;
+        private Consumables consumables;
+        private StiffnessBasis stiffness;
+        private StrengthBasis strength;
+
+        Draft(Workshop from) {
+            this.from = from;
+            contentRules = from.contentRules;
+            voids = from.voids;
+            losses = from.losses;
+            labour = from.labour;
+            consumables = from.consumables;
+            stiffness = from.stiffness;
+            strength = from.strength;
+        }
+
+        Workshop workshop() {
+            return new Workshop(
+                    from.temperature,
+                    contentRules,
+                    voids,
+                    losses,
+                    from.gelcoatSprayed,
+                    from.evaporation,
+                    labour,
+                    consumables,
+                    stiffness,
+                    strength);
+        }
     }
 }
