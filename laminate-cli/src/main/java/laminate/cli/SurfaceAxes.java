@@ -2,7 +2,6 @@ package laminate.cli;
 
 import java.util.List;
 import laminate.check.SurfaceTerms;
-import laminate.print.TermWords;
 import laminate.theory.LaminateLoad.Term;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -18,7 +17,7 @@ record SurfaceAxes(Term x, Term y) {
 
     /** Reads two terms with a comma between. */
     static ITypeConverter<SurfaceAxes> reader() {
-        Words<Term> terms = new Words<>(Term.values(), TermWords::word);
+        Words<Term> terms = new Words<>(Term.values(), Term::word);
         return text -> {
             List<String> words = List.of(text.split(",", -1));
             if (words.size() != 2) {
@@ -32,7 +31,7 @@ record SurfaceAxes(Term x, Term y) {
         try {
             new SurfaceTerms(x, y, LEAST_RAYS);
         } catch (IllegalArgumentException e) {
-            throw new TypeConversionException(TermWords.word(x) + " and " + TermWords.word(y)
+            throw new TypeConversionException(x.word() + " and " + y.word()
                     + " cannot be the axes of a surface; give two that do not stand for each other");
         }
         return new SurfaceAxes(x, y);

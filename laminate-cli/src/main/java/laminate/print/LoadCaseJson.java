@@ -28,7 +28,7 @@ final class LoadCaseJson {
 
     private static void printLoad(LaminateLoad load, JsonWriter json) {
         json.key("load").object();
-        load.given().forEach((term, value) -> json.field(TermWords.key(term), value));
+        load.given().forEach((term, value) -> json.field(TermKeys.of(term), value));
         field("Qx_N_m", load.Qx(), json);
         field("Qy_N_m", load.Qy(), json);
         field("temperature_change_K", load.temperatureChange(), json);
@@ -66,8 +66,8 @@ final class LoadCaseJson {
     }
 
     private static void printSurface(FailureSurface surface, PlyJson plies, JsonWriter json) {
-        String x = TermWords.key(surface.xTerm());
-        String y = TermWords.key(surface.yTerm());
+        String x = TermKeys.of(surface.xTerm());
+        String y = TermKeys.of(surface.yTerm());
         json.key("failure_surface").object();
         json.field("x", x).field("y", y).key("points").array();
         for (SurfacePoint point : surface.points()) {

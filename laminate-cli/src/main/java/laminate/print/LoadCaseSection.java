@@ -52,9 +52,7 @@ final class LoadCaseSection {
     /** As the part file states it. */
     private String load(LaminateLoad load) {
         List<String> terms = new ArrayList<>();
-        load.given()
-                .forEach((term, value) ->
-                        terms.add(TermWords.word(term) + " " + Measures.text(value, measures.of(term))));
+        load.given().forEach((term, value) -> terms.add(term.word() + " " + Measures.text(value, measures.of(term))));
         add(terms, "Qx", load.Qx(), measures.forcePerLength());
         add(terms, "Qy", load.Qy(), measures.forcePerLength());
         add(terms, "temperature change", load.temperatureChange(), measures.temperatureDifference());

@@ -41,7 +41,7 @@ final class SurfaceCsv {
     }
 
     private String heading(Term term) {
-        return TermWords.word(term).replace('-', '_') + "_" + CsvTables.symbol(measures.of(term));
+        return term.word().replace('-', '_') + "_" + CsvTables.symbol(measures.of(term));
     }
 
     private void print(String part, ZoneCheck zone, LoadCaseCheck loadCase) {

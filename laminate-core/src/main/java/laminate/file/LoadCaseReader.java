@@ -64,25 +64,7 @@ final class LoadCaseReader {
     }
 
     private static Reading.Choice<Given> way(Term term) {
-        return choice(key(term), reading(term).map(value -> new Given(term, value)));
-    }
-
-    /** The key of a term: the symbol of a force or moment, the word for a deformation. */
-    static String key(Term term) {
-        return switch (term) {
-            case NX -> "Nx";
-            case NY -> "Ny";
-            case NXY -> "Nxy";
-            case MX -> "Mx";
-            case MY -> "My";
-            case MXY -> "Mxy";
-            case EPS_X -> "strain-x";
-            case EPS_Y -> "strain-y";
-            case GAMMA_XY -> "strain-xy";
-            case KAPPA_X -> "curvature-x";
-            case KAPPA_Y -> "curvature-y";
-            case KAPPA_XY -> "curvature-xy";
-        };
+        return choice(term.word(), reading(term).map(value -> new Given(term, value)));
     }
 
     private static Reading<Double> reading(Term term) {

@@ -25,31 +25,46 @@ public record LaminateLoad(Map<Term, Double> given, double Qx, double Qy, double
     /** The twelve terms: six resultants, then the deformations they work on, in the same order. */
     public enum Term {
         /** Force along x per width (N/m). */
-        NX,
+        NX("Nx"),
         /** Force along y per width (N/m). */
-        NY,
+        NY("Ny"),
         /** In-plane shear force per width (N/m). */
-        NXY,
+        NXY("Nxy"),
         /** Moment of σx per width (N·m/m). */
-        MX,
+        MX("Mx"),
         /** Moment of σy per width (N·m/m). */
-        MY,
+        MY("My"),
         /** Twisting moment per width (N·m/m). */
-        MXY,
+        MXY("Mxy"),
         /** Mid-plane strain along x. */
-        EPS_X,
+        EPS_X("strain-x"),
         /** Mid-plane strain along y. */
-        EPS_Y,
+        EPS_Y("strain-y"),
         /** Mid-plane shear strain, engineering. */
-        GAMMA_XY,
+        GAMMA_XY("strain-xy"),
         /** Curvature −w,xx (1/m). */
-        KAPPA_X,
+        KAPPA_X("curvature-x"),
         /** Curvature −w,yy (1/m). */
-        KAPPA_Y,
+        KAPPA_Y("curvature-y"),
         /** Twist −2 w,xy (1/m). */
-        KAPPA_XY;
+        KAPPA_XY("curvature-xy");
 
         private static final int PAIRS = 6;
+
+        private final String word;
+
+        Term(String word) {
+            this.word = word;
+        }
+
+        /**
+         * What it is called in files and in print.
+         *
+         * @return the symbol of a force or moment, as Nxy, or the word for a deformation, as curvature-x
+         */
+        public String word() {
+            return word;
+        }
 
         /**
          * The other term of the pair: the strain of a force, the moment of a curvature.
