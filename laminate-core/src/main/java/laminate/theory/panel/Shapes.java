@@ -1,5 +1,7 @@
 package laminate.theory.panel;
 
+import java.util.Arrays;
+
 /**
  * The functions of one coordinate from 0 to a length that deflections and rotations are built of, with their products
  * integrated exactly.
@@ -235,7 +237,7 @@ final class Shapes {
         }
     }
 
-    /** Integrals of all functions, weighted by a straight ramp. */
+    /** Integrals of all functions, weighted by a straight ramp; those that vanish but for rounding are zero. */
     double[] integrals(Ramp ramp) {
         Gauss gauss = Gauss.on(ramp.from(), ramp.to(), order / 2 + 2);
         double[] sums = new double[count];
@@ -246,6 +248,7 @@ final class Shapes {
                 sums[f] += weight * values[f];
             }
         }
-        return sums;
+        double rounding = ROUNDING * Arrays.stream(sums).map(Math::abs).max().orElse(0);
+        return Arrays.stream(sums).map(x -> Math.abs(x) < rounding ? 0 : x).toArray();
     }
 }

@@ -76,18 +76,19 @@ final class Stretching {
         return basis.reversal() == 3 && !characters[1] && !characters[2];
     }
 
-    /** Points, weights and function values along one side; half of the side where the other half mirrors it. */
+    /** Points, weights and function values along one side; of mirrored halves the points of one, which count twice. */
     private static final class Rule {
         private final double[] weight;
         private final double[][][] values;
 
         Rule(Shapes shapes, boolean half) {
-            int count = half ? (3 * shapes.order() + 7) / 4 : (3 * shapes.order() + 3) / 2;
-            Gauss gauss = Gauss.on(0, shapes.length() / (half ? 2 : 1), count);
+            Gauss gauss = Gauss.on(0, shapes.length(), (3 * shapes.order() + 3) / 2);
+            int count = half ? (gauss.size() + 1) / 2 : gauss.size();
             weight = new double[count];
             values = new double[count][][];
             for (int k = 0; k < count; k++) {
-                weight[k] = gauss.weight(k) * (half ? 2 : 1);
+                boolean twice = half && k != gauss.size() - 1 - k;
+                weight[k] = gauss.weight(k) * (twice ? 2 : 1);
                 values[k] = shapes.at(gauss.point(k));
             }
         }

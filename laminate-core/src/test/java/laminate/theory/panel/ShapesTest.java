@@ -96,6 +96,18 @@ class ShapesTest {
         }
     }
 
+    /** Or states that the load does not call up would be solved for: exactly zero, not nearly. */
+    @Test
+    void evenLoadDoesNoWorkOnOddFunctions() {
+        double[] even = SHAPES.integrals(Ramp.even(0, 2.5));
+        double[] middle = SHAPES.integrals(Ramp.even(1, 1.5));
+        for (int k = 3; k <= 9; k += 2) {
+            assertThat(even[SHAPES.bubble(k)]).isZero();
+            assertThat(middle[SHAPES.bubble(k)]).isZero();
+        }
+        assertThat(middle[SHAPES.bubble(4)]).isNotZero();
+    }
+
     private static int sign(int function) {
         return SHAPES.parity(function) == 1 ? -1 : 1;
     }
