@@ -18,8 +18,8 @@ import java.util.stream.IntStream;
 final class Basis {
     private final Panel panel;
     private final Kinematics kinematics;
-    private final Shapes alongX;
-    private final Shapes alongY;
+    private final Line alongX;
+    private final Line alongY;
     private final boolean mirrorsAlongX;
     private final boolean mirrorsAlongY;
     private final List<Unknown> unknowns = new ArrayList<>();
@@ -27,14 +27,13 @@ final class Basis {
     /** One unknown: the factor of a field's product of functions; character 0 to 3, along x + 2 along y. */
     record Unknown(Field field, int x, int y, int character) {}
 
-    private Basis(Panel panel, Kinematics kinematics, Orders orders) {
+    private Basis(Panel panel, Kinematics kinematics, Line alongX, Line alongY, boolean symmetric) {
         this.panel = panel;
         this.kinematics = kinematics;
-        boolean smooth = kinematics == Kinematics.THIN;
-        alongX = new Shapes(panel.length(), orders.x(), smooth);
-        alongY = new Shapes(panel.width(), orders.y(), smooth);
-        mirrorsAlongX = panel.edges().xStart() == panel.edges().xEnd();
-        mirrorsAlongY = panel.edges().yStart() == panel.edges().yEnd();
+        this.alongX = alongX;
+        this.alongY = alongY;
+        mirrorsAlongX = symmetric && panel.edges().xStart() == panel.edges().xEnd();
+        mirrorsAlongY = symmetric && panel.edges().yStart() == panel.edges().yEnd();
     }
 
     /**
@@ -43,14 +42,32 @@ final class Basis {
      * @param membrane whether displacements in the plane take part
      */
     static Basis of(Panel panel, Kinematics kinematics, Orders orders, boolean membrane) {
-        Basis basis = new Basis(panel, kinematics, orders);
+        boolean smooth = kinematics == Kinematics.THIN;
+        Line alongX = new Shapes(panel.length(), orders.x(), smooth);
+        Line alongY = new Shapes(panel.width(), orders.y(), smooth);
+        return new Basis(panel, kinematics, alongX, alongY, true).filled(membrane);
+    }
+
+    /**
+     * The functions for a panel, for first-order shear theory, in pieces.
+     *
+     * @param order power within each piece
+     * @param membrane whether displacements in the plane take part
+     */
+    static Basis of(Panel panel, Mesh mesh, int order, boolean membrane) {
+        Line alongX = new Pieces(mesh.x(), order);
+        Line alongY = new Pieces(mesh.y(), order);
+        return new Basis(panel, Kinematics.FIRST_ORDER, alongX, alongY, false).filled(membrane);
+    }
+
+    private Basis filled(boolean membrane) {
         for (Field field : kinematics.fields()) {
             if (membrane || !field.isInPlane()) {
-                basis.add(field);
+                add(field);
             }
         }
-        basis.removeRigidMotion();
-        return basis;
+        removeRigidMotion();
+        return this;
     }
 
     private void add(Field field) {
@@ -70,17 +87,18 @@ final class Basis {
         return byX + 2 * byY;
     }
 
-    private int[] functions(Field field, Shapes shapes, Edge start, Edge end, boolean acrossX) {
+    private int[] functions(Field field, Line line, Edge start, Edge end, boolean acrossX) {
         if (kinematics == Kinematics.THIN && field == Field.W) {
-            return smooth(shapes, start, end);
+            return smooth((Shapes) line, start, end);
         }
         boolean heldStart = field.heldBy(start, acrossX, panel.inPlane());
         boolean heldEnd = field.heldBy(end, acrossX, panel.inPlane());
+        boolean local = line instanceof Pieces && !field.isInPlane();
+        IntStream free = local ? IntStream.of(Line.AT_START, Line.AT_END) : IntStream.of(Line.ONE, Line.LINEAR);
         IntStream ends = heldStart
-                ? (heldEnd ? IntStream.empty() : IntStream.of(Shapes.AT_END))
-                : heldEnd ? IntStream.of(Shapes.AT_START) : IntStream.of(Shapes.ONE, Shapes.LINEAR);
-        return IntStream.concat(ends, IntStream.rangeClosed(2, shapes.order()).map(shapes::bubble))
-                .toArray();
+                ? (heldEnd ? IntStream.empty() : IntStream.of(Line.AT_END))
+                : heldEnd ? IntStream.of(Line.AT_START) : free;
+        return IntStream.concat(ends, IntStream.of(line.inner())).toArray();
     }
 
     private static int[] smooth(Shapes shapes, Edge start, Edge end) {
@@ -108,11 +126,11 @@ final class Basis {
      */
     private void removeRigidMotion() {
         boolean turns =
-                has(Field.U, Shapes.ONE, Shapes.ONE, false, true) && has(Field.V, Shapes.ONE, Shapes.ONE, true, false);
+                has(Field.U, Line.ONE, Line.ONE, false, true) && has(Field.V, Line.ONE, Line.ONE, true, false);
         if (turns) {
-            unknowns.remove(find(Field.U, Shapes.ONE, linear(Field.U)));
+            unknowns.remove(find(Field.U, Line.ONE, linear(Field.U)));
         }
-        unknowns.removeIf(u -> u.field().isInPlane() && u.x() == Shapes.ONE && u.y() == Shapes.ONE);
+        unknowns.removeIf(u -> u.field().isInPlane() && u.x() == Line.ONE && u.y() == Line.ONE);
     }
 
     private boolean has(Field field, int x, int y, boolean linearX, boolean linearY) {
@@ -123,12 +141,12 @@ final class Basis {
     }
 
     private static boolean isLinear(int function) {
-        return function == Shapes.LINEAR || function == Shapes.AT_START || function == Shapes.AT_END;
+        return function == Line.LINEAR || function == Line.AT_START || function == Line.AT_END;
     }
 
     private int linear(Field field) {
         return unknowns.stream()
-                .filter(u -> u.field() == field && u.x() == Shapes.ONE && isLinear(u.y()))
+                .filter(u -> u.field() == field && u.x() == Line.ONE && isLinear(u.y()))
                 .findFirst()
                 .orElseThrow()
                 .y();
@@ -149,11 +167,11 @@ final class Basis {
         return kinematics;
     }
 
-    Shapes alongX() {
+    Line alongX() {
         return alongX;
     }
 
-    Shapes alongY() {
+    Line alongY() {
         return alongY;
     }
 
@@ -173,10 +191,34 @@ final class Basis {
         return (mirrorsAlongX ? 1 : 0) + (mirrorsAlongY ? 2 : 0);
     }
 
+    /** Number of pieces; 1 if the functions run over the whole panel. */
+    int pieces() {
+        return alongX instanceof Pieces x && alongY instanceof Pieces y ? x.count() * y.count() : 1;
+    }
+
+    /** The piece that alone an unknown lives on; −1 for one on the lines between pieces. */
+    int piece(int unknown) {
+        int x = ((Pieces) alongX).pieceOf(unknowns.get(unknown).x());
+        int y = ((Pieces) alongY).pieceOf(unknowns.get(unknown).y());
+        return x < 0 || y < 0 ? -1 : x * ((Pieces) alongY).count() + y;
+    }
+
+    /** Whether an unknown moves a piece. */
+    boolean touches(int unknown, int piece) {
+        Pieces x = (Pieces) alongX;
+        Pieces y = (Pieces) alongY;
+        return x.touches(unknowns.get(unknown).x(), piece / y.count())
+                && y.touches(unknowns.get(unknown).y(), piece % y.count());
+    }
+
+    /** The unknowns that live on one piece alone. */
+    int[] onlyOn(int piece) {
+        return IntStream.range(0, size()).filter(i -> piece(i) == piece).toArray();
+    }
+
     /** False for two unknowns of which every product of derivatives has an integral of zero. */
     boolean mayCouple(Unknown left, Unknown right) {
-        return Math.abs(alongX.power(left.x()) - alongX.power(right.x())) <= Shapes.REACH
-                && Math.abs(alongY.power(left.y()) - alongY.power(right.y())) <= Shapes.REACH;
+        return alongX.mayCouple(left.x(), right.x()) && alongY.mayCouple(left.y(), right.y());
     }
 
     /**
@@ -194,15 +236,17 @@ final class Basis {
         }
         return groups.values().stream()
                 .map(g ->
-                        g.stream().sorted(byPower()).mapToInt(Integer::intValue).toArray())
+                        g.stream().sorted(byRank()).mapToInt(Integer::intValue).toArray())
                 .toList();
     }
 
-    private Comparator<Integer> byPower() {
+    /** Along the side of the higher order, or with more pieces, first. */
+    Comparator<Integer> byRank() {
         Comparator<Integer> byX =
-                Comparator.comparingInt(i -> alongX.power(unknowns.get(i).x()));
+                Comparator.comparingInt(i -> alongX.rank(unknowns.get(i).x()));
         Comparator<Integer> byY =
-                Comparator.comparingInt(i -> alongY.power(unknowns.get(i).y()));
-        return alongX.order() >= alongY.order() ? byX.thenComparing(byY) : byY.thenComparing(byX);
+                Comparator.comparingInt(i -> alongY.rank(unknowns.get(i).y()));
+        boolean xFirst = alongX.inner().length >= alongY.inner().length;
+        return xFirst ? byX.thenComparing(byY) : byY.thenComparing(byX);
     }
 }

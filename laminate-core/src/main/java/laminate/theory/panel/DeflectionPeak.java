@@ -40,7 +40,7 @@ final class DeflectionPeak {
         }
     }
 
-    private static double[][] lines(Shapes shapes) {
+    private static double[][] lines(Line shapes) {
         double[][] lines = new double[GRID + 1][];
         for (int i = 0; i <= GRID; i++) {
             lines[i] = shapes.at(shapes.length() * i / GRID)[0];

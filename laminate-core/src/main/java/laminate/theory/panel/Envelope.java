@@ -28,11 +28,22 @@ final class Envelope {
      */
     double[] solve(double[] right) {
         decompose();
+        forward(right);
+        backward(right);
+        return right;
+    }
+
+    /** Of the decomposition L Lᵀ, L⁻¹ × right in place. */
+    void forward(double[] right) {
         for (int i = 0; i < right.length; i++) {
             double[] row = rows[i];
             int from = first[i];
             right[i] = (right[i] - dot(row, 0, right, from, i - from)) / row[i - from];
         }
+    }
+
+    /** Of the decomposition L Lᵀ, L⁻ᵀ × right in place. */
+    void backward(double[] right) {
         for (int i = right.length - 1; i >= 0; i--) {
             double[] row = rows[i];
             int from = first[i];
@@ -41,10 +52,14 @@ final class Envelope {
                 right[j] -= row[j - from] * right[i];
             }
         }
-        return right;
     }
 
-    private void decompose() {
+    /**
+     * Decomposes the matrix in place.
+     *
+     * @throws IllegalArgumentException if it is not positive definite to working precision
+     */
+    void decompose() {
         for (int i = 0; i < rows.length; i++) {
             double[] row = rows[i];
             int from = first[i];
@@ -65,7 +80,7 @@ final class Envelope {
     }
 
     /** Four sums side by side, which a processor adds at the same time. */
-    private static double dot(double[] a, int fromA, double[] b, int fromB, int count) {
+    static double dot(double[] a, int fromA, double[] b, int fromB, int count) {
         double s0 = 0;
         double s1 = 0;
         double s2 = 0;

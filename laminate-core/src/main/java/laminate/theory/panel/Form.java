@@ -53,8 +53,7 @@ final class Form {
 
     /** The matrix of some of the unknowns of a basis, in the order of their powers. */
     Envelope envelope(Basis basis, int[] of) {
-        double[][][][] alongX = basis.alongX().products();
-        double[][][][] alongY = basis.alongY().products();
+        Entries entries = entries(basis);
         double[][] rows = new double[of.length][];
         int[] first = new int[of.length];
         for (int i = 0; i < of.length; i++) {
@@ -64,7 +63,7 @@ final class Form {
             for (int j = i; j >= 0; j--) {
                 Basis.Unknown right = basis.unknown(of[j]);
                 if (basis.mayCouple(left, right)) {
-                    row[j] = entry(left, right, alongX, alongY);
+                    row[j] = entries.of(left, right);
                     first[i] = row[j] == 0 ? first[i] : j;
                 }
             }
@@ -75,13 +74,12 @@ final class Form {
 
     /** The symmetric matrix of some of the unknowns of a basis. */
     DMatrixRMaj matrix(Basis basis, int[] of) {
-        double[][][][] alongX = basis.alongX().products();
-        double[][][][] alongY = basis.alongY().products();
+        Entries entries = entries(basis);
         DMatrixRMaj matrix = new DMatrixRMaj(of.length, of.length);
         for (int i = 0; i < of.length; i++) {
             Basis.Unknown left = basis.unknown(of[i]);
             for (int j = 0; j <= i; j++) {
-                double entry = entry(left, basis.unknown(of[j]), alongX, alongY);
+                double entry = entries.of(left, basis.unknown(of[j]));
                 matrix.unsafe_set(i, j, entry);
                 matrix.unsafe_set(j, i, entry);
             }
@@ -89,11 +87,33 @@ final class Form {
         return matrix;
     }
 
-    private double entry(Basis.Unknown left, Basis.Unknown right, double[][][][] alongX, double[][][][] alongY) {
-        double entry = 0;
-        for (Addend a : addends(left.field(), right.field())) {
-            entry += a.c() * alongX[a.dx()][a.ex()][left.x()][right.x()] * alongY[a.dy()][a.ey()][left.y()][right.y()];
+    /** The entries of the matrix for a basis, one at a time. */
+    Entries entries(Basis basis) {
+        return new Entries(this, basis.alongX().products(), basis.alongY().products());
+    }
+
+    /** Entries of a matrix, with the integrals of each addend at hand. */
+    static final class Entries {
+        private final int fields = Field.values().length;
+        private final Product[][] byFields = new Product[fields * fields][];
+
+        private record Product(double c, double[][] alongX, double[][] alongY) {}
+
+        private Entries(Form form, double[][][][] alongX, double[][][][] alongY) {
+            for (int pair = 0; pair < byFields.length; pair++) {
+                byFields[pair] = form.byFields.get(pair).stream()
+                        .map(a -> new Product(a.c(), alongX[a.dx()][a.ex()], alongY[a.dy()][a.ey()]))
+                        .toArray(Product[]::new);
+            }
         }
-        return entry;
+
+        double of(Basis.Unknown left, Basis.Unknown right) {
+            double entry = 0;
+            for (Product p :
+                    byFields[left.field().ordinal() * fields + right.field().ordinal()]) {
+                entry += p.c() * p.alongX()[left.x()][right.x()] * p.alongY()[left.y()][right.y()];
+            }
+            return entry;
+        }
     }
 }

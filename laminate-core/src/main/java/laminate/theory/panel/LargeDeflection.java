@@ -16,7 +16,7 @@ import laminate.theory.Vector3;
  * <p>Range: slopes small against 1 (deflection up to about a tenth of the span), material elastic.
  */
 public final class LargeDeflection {
-    private static final int LAST_ORDER = 14;
+    private static final Refinement.Steps ORDERS = new Refinement.Steps(6, 2, 14);
 
     private final PanelBending linear;
     private final PanelResponse response;
@@ -26,7 +26,7 @@ public final class LargeDeflection {
         linear = PanelBending.of(panel, loads, shear);
         Section section = new Section(panel.laminate(), shear);
         PanelState[] last = {start(panel)};
-        Refinement refinement = Refinement.of(section, LAST_ORDER, order -> {
+        Refinement refinement = Refinement.of(section, ORDERS, List.of(), order -> {
             Basis basis = Basis.of(panel, Kinematics.FIRST_ORDER, Orders.of(order, panel), true);
             VonKarman vonKarman = new VonKarman(basis, section, loads);
             last[0] = vonKarman.solve(last[0]);

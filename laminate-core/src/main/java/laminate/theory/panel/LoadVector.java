@@ -106,7 +106,7 @@ final class LoadVector {
     }
 
     /** Integrals of the functions and of their derivatives over the length. */
-    private static double[][] totals(Shapes shapes) {
+    private static double[][] totals(Line shapes) {
         double[][] near = shapes.at(0);
         double[][] far = shapes.at(shapes.length());
         return new double[][] {

@@ -86,6 +86,42 @@ public final class Navier {
         return navier;
     }
 
+    /**
+     * A force spread over a rectangle, by its sine series 16 F/(π² m n s t) sin αx sin βy sin(αs/2) sin(βt/2), with s
+     * and t the sizes of the rectangle and x, y its centre.
+     *
+     * @param laminate the laminate
+     * @param length size along x (m)
+     * @param width size along y (m)
+     * @param patch the force; within the panel
+     * @param terms greatest m and n; some ten times the side through the size of the patch
+     * @param shear shear stiffness; empty for thin-plate theory, rigid in shear
+     * @return the solution
+     * @throws IllegalArgumentException if the laminate has entries 16, 26 or 45, or a size is not positive
+     */
+    public static Navier patch(
+            Laminate laminate,
+            double length,
+            double width,
+            PanelLoad.Patch patch,
+            int terms,
+            Optional<TransverseShearStiffness> shear) {
+        Navier navier = start(laminate, length, width, shear);
+        double force = 16 * patch.force() / (Math.PI * Math.PI * patch.alongX() * patch.alongY());
+        for (int m = 1; m <= terms; m++) {
+            double alongX = sines(m * Math.PI / length, patch.x(), patch.alongX()) / m;
+            for (int n = 1; n <= terms; n++) {
+                double alongY = sines(n * Math.PI / width, patch.y(), patch.alongY()) / n;
+                navier.add(m, n, force * alongX * alongY, shear.isEmpty());
+            }
+        }
+        return navier;
+    }
+
+    private static double sines(double alpha, double centre, double size) {
+        return Math.sin(alpha * centre) * Math.sin(alpha * size / 2);
+    }
+
     /** Thin theory uses the shear stiffness of the laminate only to fill its place. */
     private static Navier start(
             Laminate laminate, double length, double width, Optional<TransverseShearStiffness> shear) {

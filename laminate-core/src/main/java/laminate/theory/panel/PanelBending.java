@@ -10,8 +10,13 @@ import laminate.theory.TransverseShearStiffness;
  * order rises until the deflection settles to 2·10⁻⁴ and the moments to 5·10⁻³; see {@link Convergence}. Any laminate:
  * unsymmetric, and such as twist when bent.
  *
+ * <p>Under patches the polynomials are piecewise, divided at the sides of each {@link PanelLoad.Patch} and between it
+ * and the edges: for patches of 30 to 120 mm on panels of 400 to 1200 mm, deflection within 0.1 % of the double sine
+ * series, moments and shear forces under the patch within 1 %.
+ *
  * <p>The shear part of the deflection is what the panel would lose if it were rigid in shear: the deflection less that
- * of thin-plate theory under the same load and supports, solved on its own with smooth polynomials.
+ * of thin-plate theory under the same load and supports, solved on its own with smooth polynomials over the
+ * whole panel; under a patch of a fortieth of the side the split is half a percent off, the sum is not.
  *
  * <p>Measured errors of the theory, as deflection of the middle against exact three-dimensional elasticity (N. J.
  * Pagano) under a sinusoidal pressure, for span to thickness 4, 10, 20, 50 and 100: strongly directed cross-ply
@@ -26,8 +31,8 @@ import laminate.theory.TransverseShearStiffness;
  * too.
  */
 public final class PanelBending {
-    /** Where the order stops rising even if the result has not settled, which {@link Convergence#reached()} tells. */
-    static final int LAST_ORDER = 18;
+    private static final Refinement.Steps OVER_THE_PANEL = new Refinement.Steps(6, 2, 18);
+    private static final Refinement.Steps WITHIN_PIECES = new Refinement.Steps(4, 1, 8);
 
     private final PanelResponse response;
     private final double bendingDeflection;
@@ -68,9 +73,18 @@ public final class PanelBending {
     }
 
     static Refinement refine(Panel panel, List<PanelLoad> loads, Section section, Kinematics kinematics) {
+        Mesh mesh = Mesh.of(panel, loads);
+        if (kinematics == Kinematics.FIRST_ORDER && mesh.isDivided()) {
+            return Refinement.of(
+                    section,
+                    WITHIN_PIECES,
+                    mesh.watched(),
+                    order -> Ritz.solve(Basis.of(panel, mesh, order, section.isCoupled()), section, loads));
+        }
         return Refinement.of(
                 section,
-                LAST_ORDER,
+                OVER_THE_PANEL,
+                List.of(),
                 order -> Ritz.solve(
                         Basis.of(panel, kinematics, Orders.of(order, panel), section.isCoupled()), section, loads));
     }

@@ -1,5 +1,6 @@
 package laminate.theory.panel;
 
+
 import java.util.ArrayList;
 import java.util.List;
 import laminate.theory.Deformation;
@@ -65,8 +66,14 @@ public final class PanelResponse {
     }
 
     private void checkInside(double x, double y) {
-        Require.within("x", x, state.basis().panel().length());
-        Require.within("y", y, state.basis().panel().width());
+        checkWithin("x", x, state.basis().panel().length());
+        checkWithin("y", y, state.basis().panel().width());
+    }
+
+    private static void checkWithin(String axis, double value, double side) {
+        if (!(value >= 0 && value <= side)) {
+            throw new IllegalArgumentException(axis + " must lie from 0 to " + side + ", was " + value);
+        }
     }
 
     private static Vector3 vector(double[] rows, int from) {
@@ -116,9 +123,20 @@ public final class PanelResponse {
      * @return the energy (J)
      */
     public double strainEnergy() {
-        Panel panel = state.basis().panel();
-        Gauss alongX = Gauss.on(0, panel.length(), 2 * state.basis().alongX().order() + 1);
-        Gauss alongY = Gauss.on(0, panel.width(), 2 * state.basis().alongY().order() + 1);
+        double energy = 0;
+        for (Gauss alongX : rules(state.basis().alongX())) {
+            for (Gauss alongY : rules(state.basis().alongY())) {
+                energy += strainEnergy(alongX, alongY);
+            }
+        }
+        return energy;
+    }
+
+    private static List<Gauss> rules(Line line) {
+        return line.rules(2 * line.order() + 1);
+    }
+
+    private double strainEnergy(Gauss alongX, Gauss alongY) {
         double energy = 0;
         for (int i = 0; i < alongX.size(); i++) {
             for (int j = 0; j < alongY.size(); j++) {

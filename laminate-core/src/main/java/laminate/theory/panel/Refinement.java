@@ -1,12 +1,10 @@
 package laminate.theory.panel;
 
+import java.util.List;
 import java.util.function.Function;
 
 /** Raises the order of the polynomials until deflection and moments settle. */
 final class Refinement {
-    private static final int FIRST_ORDER = 6;
-    private static final int STEP = 2;
-
     private final PanelState state;
     private final ShearMethod shearMethod;
     private final Convergence convergence;
@@ -17,20 +15,23 @@ final class Refinement {
         this.convergence = convergence;
     }
 
+    /** The orders tried; the last one stands even if the result has not settled. */
+    record Steps(int first, int step, int last) {}
+
     /**
      * Solves at rising orders.
      *
-     * @param lastOrder where to stop even if it has not settled
+     * @param watched places where the solution must settle besides the usual ones (m)
      * @param solver from an order to a state
      */
-    static Refinement of(Section section, int lastOrder, Function<Integer, PanelState> solver) {
-        PanelState state = solver.apply(FIRST_ORDER);
-        Watch watch = new Watch(state, section);
-        for (int order = FIRST_ORDER + STEP; ; order += STEP) {
+    static Refinement of(Section section, Steps steps, List<double[]> watched, Function<Integer, PanelState> solver) {
+        PanelState state = solver.apply(steps.first());
+        Watch watch = new Watch(state, section, watched);
+        for (int order = steps.first() + steps.step(); ; order += steps.step()) {
             PanelState next = solver.apply(order);
-            Watch nextWatch = new Watch(next, section);
+            Watch nextWatch = new Watch(next, section, watched);
             Refinement refinement = compare(next, order, watch, nextWatch);
-            if (refinement.convergence.reached() || order >= lastOrder) {
+            if (refinement.convergence.reached() || order >= steps.last()) {
                 return refinement;
             }
             watch = nextWatch;

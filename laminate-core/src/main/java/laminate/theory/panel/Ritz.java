@@ -10,8 +10,12 @@ final class Ritz {
 
     static PanelState solve(Basis basis, Section section, List<PanelLoad> loads) {
         double[] load = LoadVector.of(basis, section, loads);
-        double[] factors = new double[basis.size()];
         Form energy = Form.strainEnergy(basis.kinematics(), section);
+        if (basis.pieces() > 1) {
+            return new PanelState(
+                    basis, Condensation.solve(basis, energy, load), false, initialStrain(section, loads));
+        }
+        double[] factors = new double[basis.size()];
         for (int[] group : basis.groups(section.isShearCoupled())) {
             double[] part = Arrays.stream(group).mapToDouble(i -> load[i]).toArray();
             if (Arrays.stream(part).anyMatch(x -> x != 0)) {

@@ -1,6 +1,8 @@
 package laminate.theory.panel;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The functions of one coordinate from 0 to a length that deflections and rotations are built of, with their products
@@ -11,11 +13,7 @@ import java.util.Arrays;
  * I. Babuška, 1991, from memory). The smooth family, for slopes that must be continuous, is the cubics with one unit
  * value or slope at one end and P integrated twice, which vanish at both ends together with their slopes.
  */
-final class Shapes {
-    static final int ONE = 0;
-    static final int LINEAR = 1;
-    static final int AT_START = 2;
-    static final int AT_END = 3;
+final class Shapes implements Line {
     /** Cubics that are even: ends' values alike, ends' slopes opposite; and odd: values opposite, slopes alike. */
     static final int SMOOTH_ONE = 0;
 
@@ -55,12 +53,29 @@ final class Shapes {
         legendre = coefficients();
     }
 
-    int order() {
+    @Override
+    public int order() {
         return order;
     }
 
-    double length() {
+    @Override
+    public double length() {
         return length;
+    }
+
+    @Override
+    public int[] inner() {
+        return IntStream.rangeClosed(2, order).map(this::bubble).toArray();
+    }
+
+    @Override
+    public boolean mayCouple(int left, int right) {
+        return Math.abs(rank(left) - rank(right)) <= REACH;
+    }
+
+    @Override
+    public List<Gauss> rules(int points) {
+        return List.of(Gauss.on(0, length, points));
     }
 
     /** Place in the list of the straight function of power k ≥ 2 that vanishes at both ends. */
@@ -78,8 +93,8 @@ final class Shapes {
         return smoothAt + 8 + k - 4;
     }
 
-    /** Whether a function changes sign when mirrored about the middle: 1 odd, 0 even. For those of one end 0. */
-    int parity(int function) {
+    @Override
+    public int parity(int function) {
         if (function < 4) {
             return function == LINEAR ? 1 : 0;
         }
@@ -94,7 +109,8 @@ final class Shapes {
     }
 
     /** The power of a function; see {@link #REACH}. */
-    int power(int function) {
+    @Override
+    public int rank(int function) {
         if (function < 4) {
             return Math.min(function, 1);
         }
@@ -151,13 +167,8 @@ final class Shapes {
         }
     }
 
-    /**
-     * All functions and their derivatives at a place.
-     *
-     * @param x the place (m)
-     * @return [derivative by x 0, 1 or 2][function]
-     */
-    double[][] at(double x) {
+    @Override
+    public double[][] at(double x) {
         double[][] p = legendreAt(2 * x / length - 1, order + 4);
         double[][] values = new double[DERIVATIVES][count];
         double scale = 1;
@@ -192,13 +203,8 @@ final class Shapes {
         return p;
     }
 
-    /**
-     * Integrals over the length of the products of all functions and derivatives; those that vanish but for rounding
-     * are zero.
-     *
-     * @return [derivative][derivative][function][function]
-     */
-    double[][][][] products() {
+    @Override
+    public double[][][][] products() {
         Gauss gauss = Gauss.on(0, length, order + 1);
         double[][][][] integrals = new double[DERIVATIVES][DERIVATIVES][count][count];
         for (int k = 0; k < gauss.size(); k++) {
@@ -237,8 +243,8 @@ final class Shapes {
         }
     }
 
-    /** Integrals of all functions, weighted by a straight ramp; those that vanish but for rounding are zero. */
-    double[] integrals(Ramp ramp) {
+    @Override
+    public double[] integrals(Ramp ramp) {
         Gauss gauss = Gauss.on(ramp.from(), ramp.to(), order / 2 + 2);
         double[] sums = new double[count];
         for (int k = 0; k < gauss.size(); k++) {

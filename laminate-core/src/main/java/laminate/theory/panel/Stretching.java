@@ -81,7 +81,7 @@ final class Stretching {
         private final double[] weight;
         private final double[][][] values;
 
-        Rule(Shapes shapes, boolean half) {
+        Rule(Line shapes, boolean half) {
             Gauss gauss = Gauss.on(0, shapes.length(), (3 * shapes.order() + 3) / 2);
             int count = half ? (gauss.size() + 1) / 2 : gauss.size();
             weight = new double[count];

@@ -3,7 +3,10 @@ package laminate.theory.panel;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Values of a state at the points by which convergence is judged. */
+/**
+ * Values of a state at the points by which convergence is judged. Of a state of thin-plate theory the deflection alone
+ * is made use of, and watched.
+ */
 final class Watch {
     private static final double[] PLACES = {0, 0.25, 0.5, 0.75, 1};
 
@@ -15,28 +18,27 @@ final class Watch {
     private final Section section;
     private final Panel panel;
 
-    Watch(PanelState state, Section section) {
+    Watch(PanelState state, Section section, List<double[]> watched) {
         this.state = state;
         this.section = section;
         panel = state.basis().panel();
         for (double x : PLACES) {
             for (double y : PLACES) {
-                add(x, y);
+                add(x * panel.length(), y * panel.width(), isWatched(x, y));
             }
         }
+        watched.forEach(place -> add(place[0], place[1], true));
     }
 
-    private void add(double x, double y) {
-        double[][][] fields = state.fields(x * panel.length(), y * panel.width());
+    private void add(double x, double y, boolean withMoments) {
+        double[][][] fields = state.fields(x, y);
         deflections.add(new double[] {fields[Field.W.ordinal()][0][0]});
-        if (isWatched(x, y)) {
+        if (withMoments && state.basis().kinematics() == Kinematics.FIRST_ORDER) {
             double[] r = section.times(state.strain(fields));
             double arm = panel.laminate().thickness() / 6;
             moments.add(new double[] {r[3], r[4], r[5], arm * r[0], arm * r[1], arm * r[2]});
-            if (state.basis().kinematics() == Kinematics.FIRST_ORDER) {
-                shearByStrain.add(ShearMethod.STRAIN.shear(state, section, fields));
-                shearByEquilibrium.add(ShearMethod.EQUILIBRIUM.shear(state, section, fields));
-            }
+            shearByStrain.add(ShearMethod.STRAIN.shear(state, section, fields));
+            shearByEquilibrium.add(ShearMethod.EQUILIBRIUM.shear(state, section, fields));
         }
     }
 

@@ -87,7 +87,7 @@ class ShapesTest {
             assertThat(SHAPES.at(0.8)[0][i])
                     .isCloseTo(sign(i) * SHAPES.at(1.7)[0][i], offset(isOneSided(i) ? 10 : 1e-13));
             for (int j = 0; j < count; j++) {
-                boolean far = Math.abs(SHAPES.power(i) - SHAPES.power(j)) > Shapes.REACH;
+                boolean far = Math.abs(SHAPES.rank(i) - SHAPES.rank(j)) > Shapes.REACH;
                 int derivatives = Math.min(i, j) < SHAPES.smooth(0) ? 2 : 3;
                 for (int d = 0; far && d < derivatives; d++) {
                     assertThat(products[d][d][i][j]).as("%s %s", i, j).isZero();
