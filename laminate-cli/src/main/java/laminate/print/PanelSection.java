@@ -113,7 +113,7 @@ final class PanelSection {
         }
         check.large().ifPresent(large -> report.fact("large deflection", large(check, large)));
         if (w != 0) {
-            report.fact("settled", settled(check.bending().response().convergence()));
+            report.fact("settled", settled(check.governingResponse().convergence()));
         }
     }
 
@@ -140,7 +140,7 @@ final class PanelSection {
         double w = large.deflection();
         String share =
                 w == 0 ? "" : ", 1/" + Measures.number(check.plan().span() / Math.abs(w)) + " of the shorter side";
-        return length(Math.abs(w)) + share + (check.isBeyondSmallDeflection() ? "; this one counts" : "");
+        return length(Math.abs(w)) + share + (check.isBeyondSmallDeflection() ? "; this one counts, for stress too" : "");
     }
 
     private void addMoments(Report.Builder report, Map<PanelSpot, PanelPoint> spots) {

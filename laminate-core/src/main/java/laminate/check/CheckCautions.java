@@ -55,15 +55,17 @@ final class CheckCautions {
             found.add(caution(
                     name + "small-deflection theory gives more than half the thickness, which is beyond its range;"
                             + (panel.large().isPresent()
-                                    ? " the large deflection counts. Moments, stresses and reserve factors are those of"
-                                            + " small deflection."
-                                    : " and no large deflection was found, the panel may have buckled."),
+                                    ? " the large deflection counts, and moments, stresses and reserve factors are its"
+                                            + " own. A reserve factor is one on the stress at this load, not on the load,"
+                                            + " which stress does not follow in proportion."
+                                    : " and no large deflection was found, the panel may have buckled. Moments, stresses"
+                                            + " and reserve factors are those of small deflection."),
                     COMMON));
         }
         if (panel.large().filter(large -> !large.isStable()).isPresent()) {
             found.add(caution(name + "the state found does not stay when nudged: the panel has buckled.", COMMON));
         }
-        if (!panel.bending().response().convergence().reached()) {
+        if (!panel.governingResponse().convergence().reached()) {
             found.add(caution(name + "the solution has not settled within its tolerance.", COMMON));
         }
     }

@@ -22,6 +22,7 @@ import laminate.theory.panel.Edge;
 import laminate.theory.panel.Edges;
 import laminate.theory.panel.PanelBending;
 import laminate.theory.panel.PanelPoint;
+import laminate.theory.panel.PanelResponse;
 
 /** Checks one part. */
 final class Checker {
@@ -148,17 +149,17 @@ final class Checker {
                 solved.bending(),
                 large ? solved.large() : Optional.empty(),
                 softEdgeDeflection(plan, makeUp, solved.bending()),
-                spots(plan, solved.bending()),
+                spots(plan, solved.response()),
                 solved.reserves(),
                 solved.at(solved.worst()).check(),
                 solved.worst(),
                 ofSection(limits, laid, plan.length() * plan.width(), false, ofSolved));
     }
 
-    private static Map<PanelSpot, PanelPoint> spots(PanelPlan plan, PanelBending bending) {
+    private static Map<PanelSpot, PanelPoint> spots(PanelPlan plan, PanelResponse response) {
         Map<PanelSpot, PanelPoint> spots = new EnumMap<>(PanelSpot.class);
         for (PanelSpot spot : PanelSpot.values()) {
-            spots.put(spot, bending.response().at(spot.x(plan), spot.y(plan)));
+            spots.put(spot, response.at(spot.x(plan), spot.y(plan)));
         }
         return spots;
     }

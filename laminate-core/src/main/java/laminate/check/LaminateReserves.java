@@ -12,7 +12,6 @@ import laminate.theory.PlyPoint;
 import laminate.theory.Vector3;
 import laminate.theory.failure.Criterion;
 import laminate.theory.failure.FailureAnalysis;
-import laminate.theory.failure.PlyReserve;
 import laminate.theory.failure.ProgressiveFailure;
 import laminate.theory.failure.ReserveFactor;
 import laminate.theory.sandwich.Face;
@@ -41,17 +40,36 @@ final class LaminateReserves {
         return found;
     }
 
+    /** Those of one kind, but of the last ply none. */
+    List<Reserve> reserves(ReserveKind kind) {
+        return switch (kind) {
+            case FIRST_PLY, CORE_SHEAR, CRUSHING -> byStress(FailureAnalysis.of(makeUp.laminate(), load), kind);
+            case WRINKLING, DIMPLING, SHEAR_CRIMPING ->
+                local().stream().filter(reserve -> reserve.kind() == kind).toList();
+            case LAST_PLY, INDENTATION, BUCKLING -> List.of();
+        };
+    }
+
     private List<Reserve> byStress() {
         FailureAnalysis analysis = FailureAnalysis.of(makeUp.laminate(), load);
         List<Reserve> found = new ArrayList<>();
-        for (PlyReserve ply : analysis.reserves(options.criterion())) {
-            if (!isOfCore(ply.reserve().criterion())) {
-                found.add(Reserve.of(ReserveKind.FIRST_PLY, ply));
-            }
+        for (ReserveKind kind : List.of(ReserveKind.FIRST_PLY, ReserveKind.CORE_SHEAR, ReserveKind.CRUSHING)) {
+            found.addAll(byStress(analysis, kind));
         }
-        analysis.reserves(Criterion.CORE_SHEAR).forEach(ply -> found.add(Reserve.of(ReserveKind.CORE_SHEAR, ply)));
-        analysis.reserves(Criterion.CRUSHING).forEach(ply -> found.add(Reserve.of(ReserveKind.CRUSHING, ply)));
         return found;
+    }
+
+    private List<Reserve> byStress(FailureAnalysis analysis, ReserveKind kind) {
+        Criterion criterion =
+                switch (kind) {
+                    case CORE_SHEAR -> Criterion.CORE_SHEAR;
+                    case CRUSHING -> Criterion.CRUSHING;
+                    default -> options.criterion();
+                };
+        return analysis.reserves(criterion).stream()
+                .filter(ply -> kind != ReserveKind.FIRST_PLY || !isOfCore(ply.reserve().criterion()))
+                .map(ply -> Reserve.of(kind, ply))
+                .toList();
     }
 
     private static boolean isOfCore(Criterion criterion) {

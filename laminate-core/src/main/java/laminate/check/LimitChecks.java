@@ -58,10 +58,8 @@ final class LimitChecks {
                         makeUp,
                         Remedies.ofDeflection(makeUp),
                         margin,
-                        changed -> LimitCheck.margin(
-                                Kind.DEFLECTION,
-                                asked,
-                                solver.apply(changed).deflection().orElseThrow()));
+                        changed -> deflectionMargin(asked, asLaid.near(changed)),
+                        changed -> deflectionMargin(asked, solver.apply(changed)));
         return new LimitCheck(
                 where,
                 Kind.DEFLECTION,
@@ -70,6 +68,11 @@ final class LimitChecks {
                 OptionalDouble.of(found),
                 verdict(kept, open),
                 remedies);
+    }
+
+    private static double deflectionMargin(double asked, Solved solved) {
+        return LimitCheck.margin(
+                Kind.DEFLECTION, asked, solved.deflection().orElseThrow());
     }
 
     /** A limit that was handed down is not spoken of where it is beside the point, as of a core where there is none. */
@@ -95,6 +98,7 @@ final class LimitChecks {
                         makeUp,
                         Remedies.ofReserve(kind, makeUp),
                         margin,
+                        changed -> margin(asked, factor(asLaid.near(changed), kind)),
                         changed -> margin(asked, factor(solver.apply(changed), kind)));
         return Optional.of(new LimitCheck(
                 where, Kind.RESERVE_FACTOR, Optional.of(kind), asked, found, verdict(kept, open), remedies));

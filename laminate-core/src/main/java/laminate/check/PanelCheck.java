@@ -9,15 +9,20 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.estimate.ZoneEstimate;
 import laminate.part.PanelPlan;
+import laminate.theory.Laminate;
 import laminate.theory.panel.LargeDeflection;
 import laminate.theory.panel.PanelBending;
 import laminate.theory.panel.PanelPoint;
+import laminate.theory.panel.PanelResponse;
 
 /**
  * A panel, reckoned.
  *
- * <p>Moments, stresses and reserve factors are those of small deflection, which a reserve factor scales. The deflection
- * that a limit is held against is {@link #governingDeflection()}.
+ * <p>Moments, stresses and reserve factors are those of the state that counts: of small deflection, where a reserve factor
+ * is one on the load; beyond half the thickness of the large deflection, if one was found. Stress does not rise with the
+ * load in proportion then, and a reserve factor is one on the stress at the stated load, N and M multiplied alike: by how
+ * much strength could fall, not the load rise. (Where stretching bears most of the load, stress rises more slowly than
+ * the load, about as its power 2/3.) The deflection that a limit is held against is {@link #governingDeflection()}.
  *
  * @param plan the panel
  * @param zone the zone it is a piece of
@@ -79,7 +84,19 @@ public record PanelCheck(
      * @return w, positive towards +z (m)
      */
     public double governingDeflection() {
-        return isBeyondSmallDeflection() && large.isPresent() ? large.get().deflection() : bending.deflection();
+        return governingResponse().mostDeflected().deflection();
+    }
+
+    /**
+     * The state that counts, from which moments, stresses and reserve factors are.
+     *
+     * @return that of large deflection where small-deflection theory gives more than half the thickness and a large
+     *     deflection was found, otherwise that of small deflection
+     */
+    public PanelResponse governingResponse() {
+        return isBeyondSmallDeflection()
+                ? large.map(LargeDeflection::response).orElseGet(bending::response)
+                : bending.response();
     }
 
     /**
@@ -88,11 +105,11 @@ public record PanelCheck(
      * @return true if it gives more than half the thickness of the laminate
      */
     public boolean isBeyondSmallDeflection() {
-        return isBeyondSmallDeflection(bending, zone.laminate().thickness());
+        return isBeyondSmallDeflection(bending.deflection(), zone.laminate());
     }
 
-    static boolean isBeyondSmallDeflection(PanelBending bending, double thickness) {
-        return Math.abs(bending.deflection()) > thickness / 2;
+    static boolean isBeyondSmallDeflection(double deflection, Laminate laminate) {
+        return Math.abs(deflection) > laminate.thickness() / 2;
     }
 
     /**

@@ -11,7 +11,8 @@ import laminate.theory.sandwich.LocalCheck;
  * The least reserve factor of something against one kind of failure, and where it was found.
  *
  * @param kind the kind of failure
- * @param factor by which the mechanical load can be multiplied until then; 0 where residual stress alone reaches it
+ * @param factor by which the mechanical load can be multiplied until then; of a panel of which the large deflection
+ *     counts by which the stress at this load can, see {@link PanelCheck}; 0 where residual stress alone reaches it
  * @param x place along the length of a panel or the span of a beam (m); empty for a load case and for the whole panel
  * @param y place along the width of a panel (m)
  * @param ply the ply, its criterion and mode, where a ply or core fails by its stress

@@ -68,6 +68,11 @@ final class SolvedBeam implements Solved {
     }
 
     @Override
+    public Solved near(MakeUp changed) {
+        return new SolvedBeam(plan, changed, options);
+    }
+
+    @Override
     public List<ReserveKind> kinds() {
         return KINDS;
     }

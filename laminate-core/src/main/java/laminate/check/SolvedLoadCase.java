@@ -17,10 +17,14 @@ final class SolvedLoadCase implements Solved {
             ReserveKind.DIMPLING,
             ReserveKind.SHEAR_CRIMPING);
 
+    private final LoadCase loadCase;
+    private final CheckOptions options;
     private final LaminateReserves laminate;
     private final LeastReserves least = new LeastReserves();
 
     SolvedLoadCase(LoadCase loadCase, MakeUp makeUp, CheckOptions options) {
+        this.loadCase = loadCase;
+        this.options = options;
         laminate = new LaminateReserves(makeUp, loadCase.load(), options);
         least.addAll(laminate.reserves());
         laminate.lastPly().ifPresent(least::add);
@@ -47,6 +51,11 @@ final class SolvedLoadCase implements Solved {
     @Override
     public double span() {
         return 0;
+    }
+
+    @Override
+    public Solved near(MakeUp changed) {
+        return new SolvedLoadCase(loadCase, changed, options);
     }
 
     @Override

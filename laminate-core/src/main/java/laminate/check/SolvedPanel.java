@@ -1,26 +1,20 @@
 package laminate.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.part.PanelPlan;
 import laminate.part.ReserveKind;
-import laminate.theory.CoreStrength;
-import laminate.theory.LaminateLoad;
-import laminate.theory.Matrix3;
-import laminate.theory.Resultants;
-import laminate.theory.Vector3;
 import laminate.theory.panel.Convergence;
-import laminate.theory.panel.Edges;
-import laminate.theory.panel.InPlane;
 import laminate.theory.panel.LargeDeflection;
 import laminate.theory.panel.PanelBending;
 import laminate.theory.panel.PanelBuckling;
-import laminate.theory.panel.PanelLoad;
 import laminate.theory.panel.PanelPoint;
-import laminate.theory.sandwich.LocalCheck;
-import laminate.theory.sandwich.Sandwich;
+import laminate.theory.panel.PanelResponse;
 
 /** A panel in one make-up; each of its parts is reckoned when first asked for. */
 final class SolvedPanel implements Solved {
@@ -38,17 +32,23 @@ final class SolvedPanel implements Solved {
     private final MakeUp makeUp;
     private final CheckOptions options;
     private final PanelBending bending;
-    private boolean largeSought;
+    private final Map<ReserveKind, List<Reserve>> byPoint = new EnumMap<>(ReserveKind.class);
     private Optional<LargeDeflection> large = Optional.empty();
-    private Optional<LeastReserves> least = Optional.empty();
-    private PanelPoint worst;
+    private boolean largeSought;
 
     SolvedPanel(PanelPlan plan, MakeUp makeUp, CheckOptions options) {
         this.plan = plan;
         this.makeUp = makeUp;
         this.options = options;
         bending = PanelBending.of(plan.in(makeUp.laminate()), plan.loads());
-        worst = bending.response().mostDeflected();
+    }
+
+    PanelPlan plan() {
+        return plan;
+    }
+
+    CheckOptions options() {
+        return options;
     }
 
     PanelBending bending() {
@@ -56,7 +56,7 @@ final class SolvedPanel implements Solved {
     }
 
     boolean isBeyondSmallDeflection() {
-        return PanelCheck.isBeyondSmallDeflection(bending, makeUp.laminate().thickness());
+        return PanelCheck.isBeyondSmallDeflection(bending.deflection(), makeUp.laminate());
     }
 
     /** The large deflection; empty where none is found, as of a panel pressed far beyond buckling. */
@@ -72,14 +72,20 @@ final class SolvedPanel implements Solved {
         return large;
     }
 
-    private Optional<LargeDeflection> governingLarge() {
-        return isBeyondSmallDeflection() ? large() : Optional.empty();
+    /** The state that counts: that of large deflection where small-deflection theory is beyond its range. */
+    PanelResponse response() {
+        return isBeyondSmallDeflection()
+                ? large().map(LargeDeflection::response).orElseGet(bending::response)
+                : bending.response();
+    }
+
+    private PanelReserves state() {
+        return new PanelReserves(plan, makeUp, options, response(), bending.response());
     }
 
     @Override
     public OptionalDouble deflection() {
-        double w = governingLarge().map(LargeDeflection::deflection).orElseGet(bending::deflection);
-        return OptionalDouble.of(Math.abs(w));
+        return OptionalDouble.of(Math.abs(response().mostDeflected().deflection()));
     }
 
     @Override
@@ -89,35 +95,62 @@ final class SolvedPanel implements Solved {
 
     @Override
     public double doubtOfDeflection() {
-        double change = governingLarge()
-                .map(LargeDeflection::response)
-                .orElseGet(bending::response)
-                .convergence()
-                .deflection();
+        double change = response().convergence().deflection();
         return change > Convergence.DEFLECTION_TOLERANCE ? change : 0;
     }
 
     @Override
     public double doubtOfStress() {
-        double change = bending.response().convergence().moment();
+        double change = response().convergence().moment();
         return change > Convergence.MOMENT_TOLERANCE ? change : 0;
     }
 
     @Override
     public Optional<Reserve> reserve(ReserveKind kind) {
-        return kind == ReserveKind.BUCKLING ? buckling() : leastReserves().of(kind);
+        return least(kind, state(), this::atPoints, plan, makeUp);
+    }
+
+    /** The least reserve of a kind in a state, of whose kinds by point a list is at hand. */
+    static Optional<Reserve> least(
+            ReserveKind kind, PanelReserves state, Places places, PanelPlan plan, MakeUp makeUp) {
+        if (kind == ReserveKind.BUCKLING) {
+            return buckling(plan, makeUp);
+        }
+        if (kind == ReserveKind.LAST_PLY) {
+            return places.reserves(ReserveKind.FIRST_PLY).stream()
+                    .findFirst()
+                    .map(PanelPlace::of)
+                    .flatMap(place -> state.at(state.at(place)).lastPly().map(last -> last.at(place.x(), place.y())));
+        }
+        List<Reserve> found = new ArrayList<>(places.reserves(kind));
+        found.addAll(state.underLoads());
+        return found.stream()
+                .filter(reserve -> reserve.kind() == kind)
+                .min(Comparator.comparingDouble(Reserve::factor));
+    }
+
+    /** Reserves of one kind, least first. */
+    interface Places {
+        List<Reserve> reserves(ReserveKind kind);
+    }
+
+    /** Reserves of one kind at every point, least first. */
+    List<Reserve> atPoints(ReserveKind kind) {
+        return byPoint.computeIfAbsent(kind, any -> state().of(kind, state().points()));
     }
 
     /** The panel as a whole under its edge forces, whatever else acts on it. */
-    private Optional<Reserve> buckling() {
-        return edgeForces().stream()
+    private static Optional<Reserve> buckling(PanelPlan plan, MakeUp makeUp) {
+        return PanelReserves.edgeForces(plan).stream()
                 .flatMapToDouble(forces -> PanelBuckling.of(plan.in(makeUp.laminate()), forces).factor().stream())
                 .mapToObj(factor -> Reserve.whole(ReserveKind.BUCKLING, factor))
                 .findFirst();
     }
 
     List<Reserve> reserves() {
-        return leastReserves().sorted();
+        LeastReserves found = new LeastReserves();
+        KINDS.forEach(kind -> reserve(kind).ifPresent(found::add));
+        return found.sorted();
     }
 
     @Override
@@ -125,148 +158,21 @@ final class SolvedPanel implements Solved {
         return KINDS;
     }
 
-    /** Where a ply comes nearest to failure. */
+    @Override
+    public Solved near(MakeUp changed) {
+        return new NearPanel(this, changed);
+    }
+
+    /** Where a ply comes nearest to failure; where the panel moves most if none does. */
     PanelPoint worst() {
-        leastReserves();
-        return worst;
+        return atPoints(ReserveKind.FIRST_PLY).stream()
+                .findFirst()
+                .map(PanelPlace::of)
+                .map(state()::at)
+                .orElseGet(response()::mostDeflected);
     }
 
     LaminateReserves at(PanelPoint point) {
-        LaminateLoad load = LaminateLoad.of(resultants(point)).withShear(point.Qx(), point.Qy());
-        return new LaminateReserves(makeUp, load, options);
-    }
-
-    /**
-     * The resultants at a point. Edge forces on edges that may pull in are taken as uniform, as they are for buckling;
-     * the ends of the neighbouring edges, which do not move along themselves, would bear most of them otherwise.
-     */
-    private Resultants resultants(PanelPoint point) {
-        boolean uniform =
-                plan.inPlane() == InPlane.FREE_TO_PULL_IN && !makeUp.laminate().isCoupled();
-        return edgeForces()
-                .filter(forces -> uniform)
-                .map(forces -> new Resultants(
-                        new Vector3(forces.Nx(), forces.Ny(), forces.Nxy()),
-                        point.resultants().moment()))
-                .orElse(point.resultants());
-    }
-
-    private Optional<PanelLoad.EdgeForces> edgeForces() {
-        return plan.loads().stream()
-                .filter(PanelLoad.EdgeForces.class::isInstance)
-                .map(PanelLoad.EdgeForces.class::cast)
-                .findFirst();
-    }
-
-    private LeastReserves leastReserves() {
-        if (least.isEmpty()) {
-            least = Optional.of(search());
-        }
-        return least.get();
-    }
-
-    private LeastReserves search() {
-        LeastReserves found = new LeastReserves();
-        double lowest = Double.POSITIVE_INFINITY;
-        for (PanelPoint point : points()) {
-            List<Reserve> here = at(point).reserves();
-            here.forEach(reserve -> found.add(reserve.at(point.x(), point.y())));
-            double least = LeastReserves.ofPlies(here);
-            if (least < lowest) {
-                lowest = least;
-                worst = point;
-            }
-        }
-        at(worst).lastPly().ifPresent(last -> found.add(last.at(worst.x(), worst.y())));
-        buckling().ifPresent(found::add);
-        plan.loads().stream()
-                .filter(PanelLoad.Patch.class::isInstance)
-                .map(PanelLoad.Patch.class::cast)
-                .forEach(patch -> found.addAll(punching(patch)));
-        bearing().forEach(local -> found.add(Reserve.of(ReserveKind.CRUSHING, local)));
-        return found;
-    }
-
-    private List<PanelPoint> points() {
-        List<PanelPoint> points = new ArrayList<>(bending.response().candidates());
-        points.removeIf(this::isOpenCorner);
-        for (PanelLoad load : plan.loads()) {
-            if (load instanceof PanelLoad.Patch patch) {
-                points.addAll(around(patch));
-            }
-        }
-        return points;
-    }
-
-    /** The middle of a patch and of its sides, where moment and shear force peak. */
-    private List<PanelPoint> around(PanelLoad.Patch patch) {
-        double[][] places = {{0, 0}, {-1, 0}, {1, 0}, {0, -1}, {0, 1}};
-        List<PanelPoint> points = new ArrayList<>();
-        for (double[] place : places) {
-            double x = patch.x() + place[0] * patch.alongX() / 2;
-            double y = patch.y() + place[1] * patch.alongY() / 2;
-            points.add(bending.response().at(within(x, plan.length()), within(y, plan.width())));
-        }
-        return points;
-    }
-
-    /**
-     * Mean shear of each core round a patch, force by perimeter and distance of the faces, against the weaker shear
-     * strength: by equilibrium the greatest is no less, while polynomials smooth out what a small patch does.
-     */
-    private List<Reserve> punching(PanelLoad.Patch patch) {
-        double perimeter = 2 * (patch.alongX() + patch.alongY());
-        List<Reserve> found = new ArrayList<>();
-        for (Sandwich sandwich : makeUp.sandwiches()) {
-            double stress = Math.abs(patch.force()) / perimeter / sandwich.faceDistance();
-            sandwich.core().plies().stream()
-                    .flatMap(ply -> ply.lamina().strength().stream())
-                    .filter(CoreStrength.class::isInstance)
-                    .map(CoreStrength.class::cast)
-                    .mapToDouble(core -> Math.min(core.shear13(), core.shear23()))
-                    .filter(strength -> stress > 0)
-                    .mapToObj(strength -> Reserve.whole(ReserveKind.CORE_SHEAR, strength / stress))
-                    .forEach(reserve -> found.add(reserve.at(patch.x(), patch.y())));
-        }
-        return found;
-    }
-
-    private static double within(double value, double size) {
-        return Math.min(Math.max(value, 0), size);
-    }
-
-    /** A corner where the theory has no finite value, as two kinds of edge meet or the laminate twists when bent. */
-    private boolean isOpenCorner(PanelPoint point) {
-        boolean corner =
-                (point.x() == 0 || point.x() == plan.length()) && (point.y() == 0 || point.y() == plan.width());
-        if (!corner) {
-            return false;
-        }
-        Edges edges = plan.edges();
-        Matrix3 d = makeUp.laminate().bending();
-        boolean alike =
-                (point.x() == 0 ? edges.xStart() : edges.xEnd()) == (point.y() == 0 ? edges.yStart() : edges.yEnd());
-        return !alike || d.m16() != 0 || d.m26() != 0;
-    }
-
-    /** The greatest pressure on the face against the strength of each core. */
-    private List<LocalCheck> bearing() {
-        double pressure =
-                plan.loads().stream().mapToDouble(SolvedPanel::pressure).sum();
-        List<LocalCheck> found = new ArrayList<>();
-        for (Sandwich sandwich : makeUp.sandwiches()) {
-            makeUp.localChecks(sandwich).bearing(pressure).ifPresent(found::add);
-        }
-        return found;
-    }
-
-    private static double pressure(PanelLoad load) {
-        if (load instanceof PanelLoad.Uniform uniform) {
-            return Math.abs(uniform.pressure());
-        }
-        if (load instanceof PanelLoad.Head head) {
-            return head.greatestPressure();
-        }
-        return load instanceof PanelLoad.Patch patch ? Math.abs(patch.force()) / (patch.alongX() * patch.alongY()) : 0;
+        return state().at(point);
     }
 }

@@ -118,7 +118,7 @@ class RemedyTest {
             assertThat(mended.isMet())
                     .as("%s mended by %s: %s", name, remedy, mended)
                     .isTrue();
-            assertThat(mended.margin()).as("%s just met by %s", name, remedy).isLessThan(1.0002);
+            assertThat(mended.margin()).as("%s just met by %s", name, remedy).isLessThan(1.00101);
         }
     }
 
@@ -130,7 +130,7 @@ class RemedyTest {
         assertThat(remedy(deflected, Lever.LAMINATE_THICKNESS).factor())
                 .isCloseTo(Math.cbrt(1 / deflected.margin()), Percentage.withPercentage(0.1));
         assertThat(remedy(deflected, Lever.LAYER_STIFFNESS).factor())
-                .isCloseTo(1 / deflected.margin(), Percentage.withPercentage(0.01));
+                .isCloseTo(1 / deflected.margin(), Percentage.withPercentage(0.1));
         LimitCheck stressed = check(panelPart(solid(0.004), 3000, reserve(ReserveKind.FIRST_PLY, 20)))
                 .limits()
                 .get(0);

@@ -19,12 +19,14 @@ import laminate.part.ReserveKind;
 import laminate.part.Zone;
 import laminate.theory.Lamina;
 import laminate.theory.MatStrength;
+import laminate.theory.Resultants;
 import laminate.theory.beam.BeamLoad;
 import laminate.theory.beam.Supports;
 import laminate.theory.panel.Edge;
 import laminate.theory.panel.Edges;
 import laminate.theory.panel.PanelLoad;
 import laminate.theory.panel.PanelLoad.Upright;
+import laminate.theory.panel.PanelPoint;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 
@@ -118,6 +120,26 @@ class WorstPlacesTest {
                 .get(0);
         assertThat(panel.limits().get(0).found())
                 .hasValue(panel.large().orElseThrow().deflection());
+    }
+
+    /** What stretches bears most of the load, so stress is far below what small deflection gives, and above nothing. */
+    @Test
+    void stressBeyondHalfTheThicknessIsThatOfTheLargeDeflection() {
+        PanelCheck panel = check(part(solid(0.004)).withPanels(List.of(panel("solid", 0.4, Edge.SIMPLY_SUPPORTED, 48e3))))
+                .panels()
+                .get(0);
+        PanelPoint place = panel.large()
+                .orElseThrow()
+                .response()
+                .at(panel.worstPlace().x(), panel.worstPlace().y());
+        assertThat(panel.worst().response().resultants()).isEqualTo(place.resultants());
+        assertThat(panel.worst().response().resultants().force().x()).isNotZero();
+        Resultants small = panel.bending().response().mostDeflected().resultants();
+        double smallStress = 6 * small.moment().x() / (0.004 * 0.004);
+        assertThat(factor(panel.reserves(), ReserveKind.FIRST_PLY)).isGreaterThan(1.2 * 150e6 / Math.abs(smallStress));
+        assertThat(check(part(solid(0.004)).withPanels(List.of(panel("solid", 0.4, Edge.SIMPLY_SUPPORTED, 48e3))))
+                        .cautions())
+                .anySatisfy(caution -> assertThat(caution.text()).contains("on the stress at this load, not on the load"));
     }
 
     @Test

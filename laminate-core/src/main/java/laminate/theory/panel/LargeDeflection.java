@@ -1,6 +1,7 @@
 package laminate.theory.panel;
 
 import java.util.List;
+import laminate.theory.Laminate;
 import laminate.theory.TransverseShearStiffness;
 import laminate.theory.Vector3;
 
@@ -18,17 +19,25 @@ import laminate.theory.Vector3;
 public final class LargeDeflection {
     private static final Refinement.Steps ORDERS = new Refinement.Steps(6, 2, 14);
 
+    /** No more than this is spent on an answer of which a search takes many. */
+    private static final int QUICK_ORDER = 10;
+
+    private final Panel panel;
+    private final List<PanelLoad> loads;
     private final PanelBending linear;
+    private final Refinement refinement;
     private final PanelResponse response;
     private boolean stable;
 
     private LargeDeflection(Panel panel, List<PanelLoad> loads, TransverseShearStiffness shear) {
+        this.panel = panel;
+        this.loads = loads;
         linear = PanelBending.of(panel, loads, shear);
         Section section = new Section(panel.laminate(), shear);
-        PanelState[] last = {start(panel)};
-        Refinement refinement = Refinement.of(section, ORDERS, List.of(), order -> {
-            Basis basis = Basis.of(panel, Kinematics.FIRST_ORDER, Orders.of(order, panel), true);
-            VonKarman vonKarman = new VonKarman(basis, section, loads);
+        PanelState small = PanelBending.undivided(ORDERS.first(), panel, loads, section, Kinematics.FIRST_ORDER);
+        PanelState[] last = {shrunk(small, linear.deflection(), panel)};
+        refinement = Refinement.of(section, ORDERS, List.of(), order -> {
+            VonKarman vonKarman = vonKarman(order, panel, section);
             last[0] = vonKarman.solve(last[0]);
             stable = vonKarman.isStable();
             return last[0];
@@ -36,16 +45,39 @@ public final class LargeDeflection {
         response = new PanelResponse(refinement, section);
     }
 
-    /** The linear state, shrunk as one with a cubic spring would be: s + ½ (w/h)² s³ = 1. */
-    private PanelState start(Panel panel) {
-        double ratio = Math.abs(linear.deflection()) / panel.laminate().thickness();
+    private VonKarman vonKarman(int order, Panel of, Section section) {
+        return new VonKarman(Basis.of(of, Kinematics.FIRST_ORDER, Orders.of(order, of), true), section, loads);
+    }
+
+    /** A linear state, shrunk as one with a cubic spring would be: s + ½ (w/h)² s³ = 1. */
+    private static PanelState shrunk(PanelState state, double deflection, Panel panel) {
+        double ratio = Math.abs(deflection) / panel.laminate().thickness();
         double share = 1 / Math.max(1, Math.cbrt(ratio * ratio / 2));
-        PanelState state = linear.response().state();
         double[] factors = state.factors().clone();
         for (int i = 0; i < factors.length; i++) {
             factors[i] *= share;
         }
         return new PanelState(state.basis(), factors, true, Vector3.ZERO);
+    }
+
+    /**
+     * The state that another laminate takes in the place of this panel's, by polynomials of the order at which this
+     * solution settled but not above {@value #QUICK_ORDER}: a quick answer for a search among laminates of one kind, to be
+     * confirmed by a solution of its own.
+     *
+     * @param other the laminate, whose shear stiffness is that from the equilibrium shear stress
+     * @return its state; the {@link Convergence} is that of this solution
+     * @throws IllegalArgumentException if no solution is found
+     */
+    public PanelResponse responseOf(Laminate other) {
+        Panel changed = panel.with(other);
+        Section section = new Section(other, TransverseShearStiffness.of(other));
+        int first = ORDERS.first();
+        PanelState small = PanelBending.undivided(first, changed, loads, section, Kinematics.FIRST_ORDER);
+        double most = new PanelResponse(refinement.like(small), section).mostDeflected().deflection();
+        PanelState rough = vonKarman(first, changed, section).solve(shrunk(small, most, changed));
+        int order = Math.min(QUICK_ORDER, refinement.convergence().order());
+        return new PanelResponse(refinement.like(vonKarman(order, changed, section).solve(rough)), section);
     }
 
     /**

@@ -47,6 +47,16 @@ public record Panel(Laminate laminate, double length, double width, Edges edges,
     }
 
     /**
+     * The panel with another laminate.
+     *
+     * @param other the laminate
+     * @return the copy
+     */
+    public Panel with(Laminate other) {
+        return new Panel(other, length, width, edges, inPlane);
+    }
+
+    /**
      * This panel with other edges.
      *
      * @param other how the edges are held

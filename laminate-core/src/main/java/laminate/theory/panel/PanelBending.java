@@ -1,6 +1,7 @@
 package laminate.theory.panel;
 
 import java.util.List;
+import laminate.theory.Laminate;
 import laminate.theory.TransverseShearStiffness;
 
 /**
@@ -34,12 +35,18 @@ public final class PanelBending {
     private static final Refinement.Steps OVER_THE_PANEL = new Refinement.Steps(6, 2, 18);
     private static final Refinement.Steps WITHIN_PIECES = new Refinement.Steps(4, 1, 8);
 
+    private final Panel panel;
+    private final List<PanelLoad> loads;
+    private final Refinement refinement;
     private final PanelResponse response;
     private final double bendingDeflection;
 
     private PanelBending(Panel panel, List<PanelLoad> loads, TransverseShearStiffness shear) {
         Section section = new Section(panel.laminate(), shear);
-        response = new PanelResponse(refine(panel, loads, section, Kinematics.FIRST_ORDER), section);
+        this.panel = panel;
+        this.loads = loads;
+        refinement = refine(panel, loads, section, Kinematics.FIRST_ORDER);
+        response = new PanelResponse(refinement, section);
         PanelState thin = refine(panel, loads, section, Kinematics.THIN).state();
         PanelPoint most = response.mostDeflected();
         bendingDeflection = thin.deflection(most.x(), most.y());
@@ -74,19 +81,45 @@ public final class PanelBending {
 
     static Refinement refine(Panel panel, List<PanelLoad> loads, Section section, Kinematics kinematics) {
         Mesh mesh = Mesh.of(panel, loads);
-        if (kinematics == Kinematics.FIRST_ORDER && mesh.isDivided()) {
-            return Refinement.of(
-                    section,
-                    WITHIN_PIECES,
-                    mesh.watched(),
-                    order -> Ritz.solve(Basis.of(panel, mesh, order, section.isCoupled()), section, loads));
-        }
+        boolean divided = kinematics == Kinematics.FIRST_ORDER && mesh.isDivided();
         return Refinement.of(
                 section,
-                OVER_THE_PANEL,
-                List.of(),
-                order -> Ritz.solve(
-                        Basis.of(panel, kinematics, Orders.of(order, panel), section.isCoupled()), section, loads));
+                divided ? WITHIN_PIECES : OVER_THE_PANEL,
+                divided ? mesh.watched() : List.of(),
+                order -> divided
+                        ? divided(order, panel, mesh, loads, section)
+                        : undivided(order, panel, loads, section, kinematics));
+    }
+
+    private static PanelState divided(int order, Panel panel, Mesh mesh, List<PanelLoad> loads, Section section) {
+        return Ritz.solve(Basis.of(panel, mesh, order, section.isCoupled()), section, loads);
+    }
+
+    /** The state by polynomials over the whole panel. */
+    static PanelState undivided(
+            int order, Panel panel, List<PanelLoad> loads, Section section, Kinematics kinematics) {
+        Basis basis = Basis.of(panel, kinematics, Orders.of(order, panel), section.isCoupled());
+        return Ritz.solve(basis, section, loads);
+    }
+
+    /**
+     * The state that another laminate takes in the place of this panel's, by the order of polynomials at which this
+     * solution settled: a quick answer for a search among laminates of one kind, to be confirmed by a solution of its
+     * own.
+     *
+     * @param other the laminate, whose shear stiffness is that from the equilibrium shear stress
+     * @return its state; the {@link Convergence} is that of this solution
+     * @throws IllegalArgumentException if the stiffness is singular to working precision
+     */
+    public PanelResponse responseOf(Laminate other) {
+        Section section = new Section(other, TransverseShearStiffness.of(other));
+        int order = refinement.convergence().order();
+        Panel changed = panel.with(other);
+        Mesh mesh = Mesh.of(changed, loads);
+        PanelState state = mesh.isDivided()
+                ? divided(order, changed, mesh, loads, section)
+                : undivided(order, changed, loads, section, Kinematics.FIRST_ORDER);
+        return new PanelResponse(refinement.like(state), section);
     }
 
     /**

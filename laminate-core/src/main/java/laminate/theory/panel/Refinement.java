@@ -38,6 +38,11 @@ final class Refinement {
         }
     }
 
+    /** Another state at an order at which this one settled: as far settled, without a second order to tell. */
+    Refinement like(PanelState other) {
+        return new Refinement(other, shearMethod, convergence);
+    }
+
     /** Of the two ways to the shear force, the one that changed less is kept. */
     private static Refinement compare(PanelState state, int order, Watch before, Watch now) {
         double deflection = now.deflectionChange(before);
