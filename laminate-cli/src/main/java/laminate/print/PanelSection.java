@@ -140,7 +140,9 @@ final class PanelSection {
         double w = large.deflection();
         String share =
                 w == 0 ? "" : ", 1/" + Measures.number(check.plan().span() / Math.abs(w)) + " of the shorter side";
-        return length(Math.abs(w)) + share + (check.isBeyondSmallDeflection() ? "; this one counts, for stress too" : "");
+        return length(Math.abs(w))
+                + share
+                + (check.isBeyondSmallDeflection() ? "; this one counts, for stress too" : "");
     }
 
     private void addMoments(Report.Builder report, Map<PanelSpot, PanelPoint> spots) {

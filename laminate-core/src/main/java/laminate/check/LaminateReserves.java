@@ -60,14 +60,14 @@ final class LaminateReserves {
     }
 
     private List<Reserve> byStress(FailureAnalysis analysis, ReserveKind kind) {
-        Criterion criterion =
-                switch (kind) {
-                    case CORE_SHEAR -> Criterion.CORE_SHEAR;
-                    case CRUSHING -> Criterion.CRUSHING;
-                    default -> options.criterion();
-                };
+        Criterion criterion = switch (kind) {
+            case CORE_SHEAR -> Criterion.CORE_SHEAR;
+            case CRUSHING -> Criterion.CRUSHING;
+            default -> options.criterion();
+        };
         return analysis.reserves(criterion).stream()
-                .filter(ply -> kind != ReserveKind.FIRST_PLY || !isOfCore(ply.reserve().criterion()))
+                .filter(ply ->
+                        kind != ReserveKind.FIRST_PLY || !isOfCore(ply.reserve().criterion()))
                 .map(ply -> Reserve.of(kind, ply))
                 .toList();
     }

@@ -71,8 +71,7 @@ final class LimitChecks {
     }
 
     private static double deflectionMargin(double asked, Solved solved) {
-        return LimitCheck.margin(
-                Kind.DEFLECTION, asked, solved.deflection().orElseThrow());
+        return LimitCheck.margin(Kind.DEFLECTION, asked, solved.deflection().orElseThrow());
     }
 
     /** A limit that was handed down is not spoken of where it is beside the point, as of a core where there is none. */

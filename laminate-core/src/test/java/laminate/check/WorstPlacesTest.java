@@ -68,13 +68,13 @@ class WorstPlacesTest {
         assertThat(panel.worstPlace().y()).isEqualTo(0.2);
     }
 
-    /** What stands on a small patch goes through the core along its perimeter. */
+    /** What stands on a small patch goes through the core along its perimeter: at least the mean, and more in places. */
     @Test
     void aSmallPatchPunches() {
         PanelLoad.Patch patch = new PanelLoad.Patch(0.313, 0.287, 0.01, 0.03, -500);
         PanelCheck panel = panelOf(sandwich(), Edges.all(Edge.SIMPLY_SUPPORTED), patch);
-        assertThat(factor(panel.reserves(), ReserveKind.CORE_SHEAR))
-                .isCloseTo(0.8e6 / (500 / (2 * (0.01 + 0.03)) / 0.022), Percentage.withPercentage(1e-9));
+        double byTheMean = 0.8e6 / (500 / (2 * (0.01 + 0.03)) / 0.022);
+        assertThat(factor(panel.reserves(), ReserveKind.CORE_SHEAR)).isBetween(0.5 * byTheMean, byTheMean);
     }
 
     /** Twist is greatest in the corner of a simply supported plate: Mxy = 0.0325 q a² against 0.0479 q a² in the middle. */
@@ -125,7 +125,8 @@ class WorstPlacesTest {
     /** What stretches bears most of the load, so stress is far below what small deflection gives, and above nothing. */
     @Test
     void stressBeyondHalfTheThicknessIsThatOfTheLargeDeflection() {
-        PanelCheck panel = check(part(solid(0.004)).withPanels(List.of(panel("solid", 0.4, Edge.SIMPLY_SUPPORTED, 48e3))))
+        PanelCheck panel = check(
+                        part(solid(0.004)).withPanels(List.of(panel("solid", 0.4, Edge.SIMPLY_SUPPORTED, 48e3))))
                 .panels()
                 .get(0);
         PanelPoint place = panel.large()
@@ -139,7 +140,8 @@ class WorstPlacesTest {
         assertThat(factor(panel.reserves(), ReserveKind.FIRST_PLY)).isGreaterThan(1.2 * 150e6 / Math.abs(smallStress));
         assertThat(check(part(solid(0.004)).withPanels(List.of(panel("solid", 0.4, Edge.SIMPLY_SUPPORTED, 48e3))))
                         .cautions())
-                .anySatisfy(caution -> assertThat(caution.text()).contains("on the stress at this load, not on the load"));
+                .anySatisfy(
+                        caution -> assertThat(caution.text()).contains("on the stress at this load, not on the load"));
     }
 
     @Test

@@ -125,8 +125,7 @@ final class Basis {
      * leaving out one unknown that it needs, which changes no strain.
      */
     private void removeRigidMotion() {
-        boolean turns =
-                has(Field.U, Line.ONE, Line.ONE, false, true) && has(Field.V, Line.ONE, Line.ONE, true, false);
+        boolean turns = has(Field.U, Line.ONE, Line.ONE, false, true) && has(Field.V, Line.ONE, Line.ONE, true, false);
         if (turns) {
             unknowns.remove(find(Field.U, Line.ONE, linear(Field.U)));
         }

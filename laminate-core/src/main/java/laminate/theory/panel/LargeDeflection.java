@@ -74,10 +74,13 @@ public final class LargeDeflection {
         Section section = new Section(other, TransverseShearStiffness.of(other));
         int first = ORDERS.first();
         PanelState small = PanelBending.undivided(first, changed, loads, section, Kinematics.FIRST_ORDER);
-        double most = new PanelResponse(refinement.like(small), section).mostDeflected().deflection();
+        double most = new PanelResponse(refinement.like(small), section)
+                .mostDeflected()
+                .deflection();
         PanelState rough = vonKarman(first, changed, section).solve(shrunk(small, most, changed));
         int order = Math.min(QUICK_ORDER, refinement.convergence().order());
-        return new PanelResponse(refinement.like(vonKarman(order, changed, section).solve(rough)), section);
+        return new PanelResponse(
+                refinement.like(vonKarman(order, changed, section).solve(rough)), section);
     }
 
     /**

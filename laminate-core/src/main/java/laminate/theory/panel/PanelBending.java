@@ -96,8 +96,7 @@ public final class PanelBending {
     }
 
     /** The state by polynomials over the whole panel. */
-    static PanelState undivided(
-            int order, Panel panel, List<PanelLoad> loads, Section section, Kinematics kinematics) {
+    static PanelState undivided(int order, Panel panel, List<PanelLoad> loads, Section section, Kinematics kinematics) {
         Basis basis = Basis.of(panel, kinematics, Orders.of(order, panel), section.isCoupled());
         return Ritz.solve(basis, section, loads);
     }

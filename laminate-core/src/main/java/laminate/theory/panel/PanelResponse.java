@@ -1,10 +1,8 @@
 package laminate.theory.panel;
 
-
 import java.util.ArrayList;
 import java.util.List;
 import laminate.theory.Deformation;
-import laminate.theory.Require;
 import laminate.theory.Resultants;
 import laminate.theory.Vector3;
 

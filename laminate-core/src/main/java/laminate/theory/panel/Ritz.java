@@ -12,8 +12,7 @@ final class Ritz {
         double[] load = LoadVector.of(basis, section, loads);
         Form energy = Form.strainEnergy(basis.kinematics(), section);
         if (basis.pieces() > 1) {
-            return new PanelState(
-                    basis, Condensation.solve(basis, energy, load), false, initialStrain(section, loads));
+            return new PanelState(basis, Condensation.solve(basis, energy, load), false, initialStrain(section, loads));
         }
         double[] factors = new double[basis.size()];
         for (int[] group : basis.groups(section.isShearCoupled())) {

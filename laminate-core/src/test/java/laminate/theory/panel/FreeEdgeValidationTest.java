@@ -55,7 +55,8 @@ class FreeEdgeValidationTest {
         Gauss line = Gauss.on(0, 1, 16);
         double root = 0;
         for (int k = 0; k < line.size(); k++) {
-            root += line.weight(k) * r.at(line.point(k), 0).resultants().moment().y();
+            root += line.weight(k)
+                    * r.at(line.point(k), 0).resultants().moment().y();
         }
         assertThat(root).isCloseTo(-0.5, withinPercentage(1));
     }
@@ -93,9 +94,8 @@ class FreeEdgeValidationTest {
             m[3][f] = far[3][f] - 1.7 * far[1][f];
         }
         double[] right = {-particular, 0, 0.3 * particular, 0};
-        RealVector factors = new LUDecomposition(new Array2DRowRealMatrix(m))
-                .getSolver()
-                .solve(new ArrayRealVector(right));
+        RealVector factors =
+                new LUDecomposition(new Array2DRowRealMatrix(m)).getSolver().solve(new ArrayRealVector(right));
         double end = particular + factors.dotProduct(new ArrayRealVector(far[0]));
         return new double[] {end, -alpha * alpha * factors.dotProduct(new ArrayRealVector(near[2]))};
     }

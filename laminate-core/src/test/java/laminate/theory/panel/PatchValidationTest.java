@@ -30,8 +30,7 @@ class PatchValidationTest {
 
     @ParameterizedTest
     @CsvSource({"0.6, 0.4, 0.3, 0.2, 0.05, 0.05", "0.6, 0.4, 0.17, 0.13, 0.03, 0.03"})
-    void patchOnASolidPanelIsAsByNavier(
-            double length, double width, double x, double y, double alongX, double alongY) {
+    void patchOnASolidPanelIsAsByNavier(double length, double width, double x, double y, double alongX, double alongY) {
         Laminate solid = Panels.plies(Panels.ROVING, 0.002, 0, 90, 90, 0);
         check(solid, length, width, new PanelLoad.Patch(x, y, alongX, alongY, 900));
     }
@@ -39,8 +38,8 @@ class PatchValidationTest {
     private static void check(Laminate laminate, double length, double width, PanelLoad.Patch patch) {
         PanelResponse ours = PanelBending.of(Panel.of(laminate, length, width, Panels.SIMPLE), List.of(patch))
                 .response();
-        Navier series = Navier.patch(
-                laminate, length, width, patch, TERMS, Optional.of(TransverseShearStiffness.of(laminate)));
+        Navier series =
+                Navier.patch(laminate, length, width, patch, TERMS, Optional.of(TransverseShearStiffness.of(laminate)));
         PanelPoint middle = series.at(patch.x(), patch.y());
         PanelPoint ourMiddle = ours.at(patch.x(), patch.y());
         assertThat(ours.convergence().reached()).isTrue();
@@ -91,7 +90,8 @@ class PatchValidationTest {
     @Test
     void breakpointsLieWithinThePanel() {
         Panel panel = Panel.of(Panels.sandwich(), 0.6, 0.4, Panels.CLAMPED);
-        assertThat(Mesh.of(panel, List.of(new PanelLoad.Patch(0.3, 0.2, 0.6, 0.4, 1))).isDivided())
+        assertThat(Mesh.of(panel, List.of(new PanelLoad.Patch(0.3, 0.2, 0.6, 0.4, 1)))
+                        .isDivided())
                 .isFalse();
         Mesh corner = Mesh.of(panel, List.of(new PanelLoad.Patch(0.05, 0.05, 0.1, 0.1, 1)));
         assertThat(corner.x()).startsWith(0, 0.1).endsWith(0.6).isSorted();
