@@ -1,5 +1,8 @@
 package laminate.theory.panel;
 
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
@@ -23,27 +26,29 @@ final class Stretching {
 
     private final int points;
     private final double[] weights;
-    private final double[][] membrane = new double[3][3];
+    private final Section section;
+    private final List<Kinematics.Term> terms;
+    private final PointSums.Unknowns rows;
+    private final PointSums.Unknowns deflectionColumns;
+    private final Map<Field, PointSums.Unknowns> columns = new EnumMap<>(Field.class);
     /** Weight × (A e + B κ) by the straining unknowns. */
     private final DMatrixRMaj linearForce;
 
     private final DMatrixRMaj slopeX;
     private final DMatrixRMaj slopeY;
 
-    /** Of the state last given: η, weight × N, and η by the unknowns of deflection. */
+    /** Of the state last given: η, weight × N, and the slopes. */
     private double[] eta;
 
     private double[] force;
-    private DMatrixRMaj etaByDeflection;
+    private double[] wx;
+    private double[] wy;
 
     Stretching(Basis basis, Section section, int[] active, boolean[] characters) {
         deflection = which(basis, active, Field.W::equals);
         straining = which(basis, active, f -> f.isInPlane() || section.isCoupled() && f != Field.W);
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                membrane[i][j] = section.get(i, j);
-            }
-        }
+        this.section = section;
+        terms = basis.kinematics().terms();
         Rule alongX = new Rule(basis.alongX(), isMirrored(basis, characters, 1) || isTurned(basis, characters));
         Rule alongY = new Rule(basis.alongY(), isMirrored(basis, characters, 2));
         points = alongX.size() * alongY.size();
@@ -57,6 +62,25 @@ final class Stretching {
             weights[k] = alongX.weight[kx] * alongY.weight[ky];
             fill(basis, section, active, k, alongX.values[kx], alongY.values[ky]);
         }
+        rows = unknowns(basis, active, deflection, -deflection[0], alongX, alongY);
+        deflectionColumns = unknowns(basis, active, deflection, 0, alongX, alongY);
+        for (Field field : Field.values()) {
+            int[] of = IntStream.of(straining)
+                    .filter(i -> basis.unknown(active[i]).field() == field)
+                    .toArray();
+            if (of.length > 0) {
+                columns.put(field, unknowns(basis, active, of, 0, alongX, alongY));
+            }
+        }
+    }
+
+    private static PointSums.Unknowns unknowns(Basis basis, int[] active, int[] of, int shift, Rule x, Rule y) {
+        return new PointSums.Unknowns(
+                IntStream.of(of).map(i -> i + shift).toArray(),
+                IntStream.of(of).map(i -> basis.unknown(active[i]).x()).toArray(),
+                IntStream.of(of).map(i -> basis.unknown(active[i]).y()).toArray(),
+                x.values,
+                y.values);
     }
 
     private static int[] which(Basis basis, int[] active, Predicate<Field> fields) {
@@ -119,20 +143,10 @@ final class Stretching {
 
     /** Takes a state. */
     void at(DMatrixRMaj a) {
-        double[] wx = slopes(slopeX, a);
-        double[] wy = slopes(slopeY, a);
+        wx = slopes(slopeX, a);
+        wy = slopes(slopeY, a);
         eta = eta(wx, wy);
         force = forces(a, eta);
-        etaByDeflection = new DMatrixRMaj(3 * points, deflection.length);
-        for (int k = 0; k < points; k++) {
-            for (int i = 0; i < deflection.length; i++) {
-                double byX = slopeX.unsafe_get(k, i);
-                double byY = slopeY.unsafe_get(k, i);
-                etaByDeflection.unsafe_set(3 * k, i, wx[k] * byX);
-                etaByDeflection.unsafe_set(3 * k + 1, i, wy[k] * byY);
-                etaByDeflection.unsafe_set(3 * k + 2, i, wx[k] * byY + wy[k] * byX);
-            }
-        }
     }
 
     private double[] slopes(DMatrixRMaj slope, DMatrixRMaj a) {
@@ -168,7 +182,7 @@ final class Stretching {
     }
 
     private double membraneForce(double[] strain, int k, int r) {
-        return membrane[r][0] * strain[3 * k] + membrane[r][1] * strain[3 * k + 1] + membrane[r][2] * strain[3 * k + 2];
+        return section.get(r, 0) * strain[3 * k] + section.get(r, 1) * strain[3 * k + 1] + section.get(r, 2) * strain[3 * k + 2];
     }
 
     /** The energy of another state. */
@@ -191,59 +205,74 @@ final class Stretching {
         for (int i = 0; i < straining.length; i++) {
             residual.add(straining[i], 0, -byStraining.get(i));
         }
+        DMatrixRMaj alongX = new DMatrixRMaj(points, 1);
+        DMatrixRMaj alongY = new DMatrixRMaj(points, 1);
+        for (int k = 0; k < points; k++) {
+            alongX.set(k, force[3 * k] * wx[k] + force[3 * k + 2] * wy[k]);
+            alongY.set(k, force[3 * k + 1] * wy[k] + force[3 * k + 2] * wx[k]);
+        }
         DMatrixRMaj byDeflection = new DMatrixRMaj(deflection.length, 1);
-        CommonOps_DDRM.multTransA(etaByDeflection, DMatrixRMaj.wrap(force.length, 1, force), byDeflection);
+        CommonOps_DDRM.multTransA(slopeX, alongX, byDeflection);
+        CommonOps_DDRM.multAddTransA(slopeY, alongY, byDeflection);
         for (int i = 0; i < deflection.length; i++) {
             residual.add(deflection[i], 0, -byDeflection.get(i));
         }
     }
 
-    /** Adds the second derivative of the energy of the state to a matrix. */
-    void addStiffness(DMatrixRMaj matrix) {
-        DMatrixRMaj mixed = new DMatrixRMaj(deflection.length, straining.length);
-        CommonOps_DDRM.multTransA(etaByDeflection, linearForce, mixed);
-        DMatrixRMaj pure = new DMatrixRMaj(deflection.length, deflection.length);
-        CommonOps_DDRM.multTransA(etaByDeflection, membraneForces(), pure);
-        CommonOps_DDRM.multAddTransA(slopeX, forceTimesSlopes(0, 2), pure);
-        CommonOps_DDRM.multAddTransA(slopeY, forceTimesSlopes(2, 1), pure);
-        for (int i = 0; i < deflection.length; i++) {
-            for (int j = 0; j < straining.length; j++) {
-                matrix.add(deflection[i], straining[j], mixed.unsafe_get(i, j));
-                matrix.add(straining[j], deflection[i], mixed.unsafe_get(i, j));
-            }
-            for (int j = 0; j < deflection.length; j++) {
-                matrix.add(deflection[i], deflection[j], pure.unsafe_get(i, j));
-            }
-        }
-    }
-
-    /** Weight × A ∂η. */
-    private DMatrixRMaj membraneForces() {
-        DMatrixRMaj forces = new DMatrixRMaj(3 * points, deflection.length);
-        for (int k = 0; k < points; k++) {
-            for (int r = 0; r < 3; r++) {
-                for (int i = 0; i < deflection.length; i++) {
-                    double sum = membrane[r][0] * etaByDeflection.unsafe_get(3 * k, i)
-                            + membrane[r][1] * etaByDeflection.unsafe_get(3 * k + 1, i)
-                            + membrane[r][2] * etaByDeflection.unsafe_get(3 * k + 2, i);
-                    forces.unsafe_set(3 * k + r, i, weights[k] * sum);
+    /**
+     * The second derivative of the energy of the state: rows of the deflections, columns of all unknowns.
+     *
+     * @param others number of the unknowns before the deflections
+     */
+    DMatrixRMaj stiffness(int others) {
+        DMatrixRMaj added = new DMatrixRMaj(deflection.length, others + deflection.length);
+        for (Map.Entry<Field, PointSums.Unknowns> column : columns.entrySet()) {
+            for (Kinematics.Term t : terms) {
+                if (t.field() == column.getKey() && t.row() < 6) {
+                    addMixed(added, t, column.getValue());
                 }
             }
         }
-        return forces;
+        addPure(added, 0, 0);
+        addPure(added, 0, 1);
+        addPure(added, 1, 0);
+        addPure(added, 1, 1);
+        return added;
     }
 
-    /** Weight × (N of row × slope along x + N of row × slope along y). */
-    private DMatrixRMaj forceTimesSlopes(int rowX, int rowY) {
-        DMatrixRMaj product = new DMatrixRMaj(points, deflection.length);
+    /** ∫ (∂η)ᵀ (A ∂e + B ∂κ) for one term of the linear strain. */
+    private void addMixed(DMatrixRMaj added, Kinematics.Term t, PointSums.Unknowns columns) {
+        double[] byX = new double[points];
+        double[] byY = new double[points];
         for (int k = 0; k < points; k++) {
-            for (int i = 0; i < deflection.length; i++) {
-                product.unsafe_set(
-                        k,
-                        i,
-                        force[3 * k + rowX] * slopeX.unsafe_get(k, i) + force[3 * k + rowY] * slopeY.unsafe_get(k, i));
-            }
+            double scale = weights[k] * t.factor();
+            double nxy = scale * section.get(2, t.row());
+            byX[k] = scale * section.get(0, t.row()) * wx[k] + nxy * wy[k];
+            byY[k] = scale * section.get(1, t.row()) * wy[k] + nxy * wx[k];
         }
-        return product;
+        PointSums.add(added, byX, rows, 1, 0, columns, t.dx(), t.dy());
+        PointSums.add(added, byY, rows, 0, 1, columns, t.dx(), t.dy());
+    }
+
+    /** ∫ (∂η)ᵀ A ∂η + N ∂²η for slopes along x (0) or y (1) left and right. */
+    private void addPure(DMatrixRMaj added, int left, int right) {
+        double[] g = new double[points];
+        int row = left == right ? left : 2;
+        for (int k = 0; k < points; k++) {
+            double[] l = etaBySlope(left, k);
+            double[] r = etaBySlope(right, k);
+            double sum = 0;
+            for (int i = 0; i < 3; i++) {
+                for (int j = 0; j < 3; j++) {
+                    sum += l[i] * section.get(i, j) * r[j];
+                }
+            }
+            g[k] = weights[k] * sum + force[3 * k + row];
+        }
+        PointSums.add(added, g, rows, 1 - left, left, deflectionColumns, 1 - right, right);
+    }
+
+    private double[] etaBySlope(int alongY, int k) {
+        return alongY == 0 ? new double[] {wx[k], 0, wy[k]} : new double[] {0, wy[k], wx[k]};
     }
 }

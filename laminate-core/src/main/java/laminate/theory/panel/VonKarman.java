@@ -1,5 +1,7 @@
 package laminate.theory.panel;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -7,8 +9,6 @@ import java.util.stream.IntStream;
 import laminate.theory.Vector3;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
-import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
-import org.ejml.interfaces.linsol.LinearSolverDense;
 
 /**
  * The state of least potential energy with the stretching by slopes, εx = u,x + ½ w,x² and so on, found by Newton's
@@ -23,27 +23,43 @@ final class VonKarman {
 
     private final Basis basis;
     private final int[] active;
-    private final DMatrixRMaj bending;
+    private final int others;
     private final DMatrixRMaj linear;
     private final Vector3 initial;
     private final DMatrixRMaj load;
     private final Stretching stretching;
-    private boolean stable;
+    private final Newton newton;
 
     VonKarman(Basis basis, Section section, List<PanelLoad> loads) {
         this.basis = basis;
         double[] vector = LoadVector.of(basis, section, loads);
         PanelLoad.EdgeForces forces = PanelLoad.EdgeForces.sum(loads);
         boolean[] characters = characters(basis, vector, section.isShearCoupled() || forces.Nxy() != 0);
-        active = IntStream.range(0, basis.size())
-                .filter(i -> characters[basis.unknown(i).character()])
-                .toArray();
-        bending = Form.strainEnergy(basis.kinematics(), section).matrix(basis, active);
+        active = active(basis, characters);
+        others = (int) IntStream.of(active)
+                .filter(i -> basis.unknown(i).field() != Field.W)
+                .count();
+        Form energy = Form.strainEnergy(basis.kinematics(), section);
+        DMatrixRMaj bending = energy.matrix(basis, active);
         linear = bending.copy();
         CommonOps_DDRM.addEquals(linear, Form.shortening(forces).matrix(basis, active));
         initial = Ritz.initialStrain(section, loads);
         load = new DMatrixRMaj(IntStream.of(active).mapToDouble(i -> vector[i]).toArray());
         stretching = new Stretching(basis, section, active, characters);
+        Envelope decomposed = energy.envelope(basis, Arrays.copyOf(active, others));
+        decomposed.decompose();
+        newton = new Newton(others, decomposed, bending, linear);
+    }
+
+    /** The unknowns called up: deflections last, the others in the order of their powers. */
+    private static int[] active(Basis basis, boolean[] characters) {
+        return IntStream.range(0, basis.size())
+                .filter(i -> characters[basis.unknown(i).character()])
+                .boxed()
+                .sorted(Comparator.<Integer, Boolean>comparing(i -> basis.unknown(i).field() == Field.W)
+                        .thenComparing(basis.byRank()))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     /** Which characters a load can call up: those it has, and what products of them have (sums of characters). */
@@ -67,7 +83,7 @@ final class VonKarman {
         for (int step = 0; step < MOST_STEPS && !settled; step++) {
             stretching.at(a);
             DMatrixRMaj residual = residual(a);
-            DMatrixRMaj move = move(residual);
+            DMatrixRMaj move = newton.step(stretching.stiffness(others), residual);
             double decrement = CommonOps_DDRM.dot(residual, move);
             double work = Math.abs(CommonOps_DDRM.dot(load, a)) + Math.abs(decrement);
             settled = decrement <= TOLERANCE * work;
@@ -86,7 +102,7 @@ final class VonKarman {
 
     /** Whether the last solution rests in a minimum without being held there. */
     boolean isStable() {
-        return stable;
+        return newton.isStable();
     }
 
     private DMatrixRMaj prolonged(PanelState start) {
@@ -103,22 +119,6 @@ final class VonKarman {
         CommonOps_DDRM.multAdd(-1, linear, a, residual);
         stretching.subtractForce(residual);
         return residual;
-    }
-
-    private DMatrixRMaj move(DMatrixRMaj residual) {
-        DMatrixRMaj hessian = linear.copy();
-        stretching.addStiffness(hessian);
-        DMatrixRMaj move = new DMatrixRMaj(active.length, 1);
-        stable = true;
-        for (double lift = 0.1; ; lift *= 10) {
-            LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(active.length);
-            if (solver.setA(hessian.copy())) {
-                solver.solve(residual, move);
-                return move;
-            }
-            stable = false;
-            CommonOps_DDRM.addEquals(hessian, lift, bending);
-        }
     }
 
     private void advance(DMatrixRMaj a, DMatrixRMaj move, double decrement) {
