@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.part.PanelPlan;
 import laminate.part.ReserveKind;
-import laminate.theory.panel.LargeDeflection;
 import laminate.theory.panel.PanelPoint;
 import laminate.theory.panel.PanelResponse;
 
@@ -28,15 +27,11 @@ final class NearPanel implements Solved {
         small = base.bending().responseOf(makeUp.laminate());
         boolean beyond =
                 PanelCheck.isBeyondSmallDeflection(small.mostDeflected().deflection(), makeUp.laminate());
-        response = beyond ? base.large().flatMap(this::large).orElse(small) : small;
-    }
-
-    private Optional<PanelResponse> large(LargeDeflection like) {
-        try {
-            return Optional.of(like.responseOf(makeUp.laminate()));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
+        response = beyond
+                ? base.large()
+                        .flatMap(like -> like.responseOf(makeUp.laminate()))
+                        .orElse(small)
+                : small;
     }
 
     @Override

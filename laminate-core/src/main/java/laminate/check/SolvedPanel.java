@@ -63,11 +63,7 @@ final class SolvedPanel implements Solved {
     Optional<LargeDeflection> large() {
         if (!largeSought) {
             largeSought = true;
-            try {
-                large = Optional.of(LargeDeflection.of(plan.in(makeUp.laminate()), plan.loads()));
-            } catch (IllegalArgumentException e) {
-                large = Optional.empty();
-            }
+            large = LargeDeflection.find(plan.in(makeUp.laminate()), plan.loads());
         }
         return large;
     }

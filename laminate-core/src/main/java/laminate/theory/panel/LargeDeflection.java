@@ -1,6 +1,7 @@
 package laminate.theory.panel;
 
 import java.util.List;
+import java.util.Optional;
 import laminate.theory.Laminate;
 import laminate.theory.TransverseShearStiffness;
 import laminate.theory.Vector3;
@@ -27,25 +28,42 @@ public final class LargeDeflection {
     private final PanelBending linear;
     private final Refinement refinement;
     private final PanelResponse response;
-    private boolean stable;
+    private final boolean stable;
 
-    private LargeDeflection(Panel panel, List<PanelLoad> loads, TransverseShearStiffness shear) {
+    private LargeDeflection(
+            Panel panel,
+            List<PanelLoad> loads,
+            PanelBending linear,
+            Refinement refinement,
+            Section section,
+            boolean stable) {
         this.panel = panel;
         this.loads = loads;
-        linear = PanelBending.of(panel, loads, shear);
+        this.linear = linear;
+        this.refinement = refinement;
+        this.response = new PanelResponse(refinement, section);
+        this.stable = stable;
+    }
+
+    private static Optional<LargeDeflection> solve(Panel panel, List<PanelLoad> loads, TransverseShearStiffness shear) {
+        PanelBending linear = PanelBending.of(panel, loads, shear);
         Section section = new Section(panel.laminate(), shear);
         PanelState small = PanelBending.undivided(ORDERS.first(), panel, loads, section, Kinematics.FIRST_ORDER);
         PanelState[] last = {shrunk(small, linear.deflection(), panel)};
-        refinement = Refinement.of(section, ORDERS, List.of(), order -> {
-            VonKarman vonKarman = vonKarman(order, panel, section);
-            last[0] = vonKarman.solve(last[0]);
-            stable = vonKarman.isStable();
-            return last[0];
+        boolean[] stable = {false};
+        Optional<Refinement> refinement = Refinement.find(section, ORDERS, List.of(), order -> {
+            VonKarman vonKarman = vonKarman(order, panel, section, loads);
+            Optional<PanelState> state = vonKarman.solve(last[0]);
+            state.ifPresent(found -> {
+                last[0] = found;
+                stable[0] = vonKarman.isStable();
+            });
+            return state;
         });
-        response = new PanelResponse(refinement, section);
+        return refinement.map(r -> new LargeDeflection(panel, loads, linear, r, section, stable[0]));
     }
 
-    private VonKarman vonKarman(int order, Panel of, Section section) {
+    private static VonKarman vonKarman(int order, Panel of, Section section, List<PanelLoad> loads) {
         return new VonKarman(Basis.of(of, Kinematics.FIRST_ORDER, Orders.of(order, of), true), section, loads);
     }
 
@@ -66,10 +84,9 @@ public final class LargeDeflection {
      * confirmed by a solution of its own.
      *
      * @param other the laminate, whose shear stiffness is that from the equilibrium shear stress
-     * @return its state; the {@link Convergence} is that of this solution
-     * @throws IllegalArgumentException if no solution is found
+     * @return its state; the {@link Convergence} is that of this solution; empty where none is found
      */
-    public PanelResponse responseOf(Laminate other) {
+    public Optional<PanelResponse> responseOf(Laminate other) {
         Panel changed = panel.with(other);
         Section section = new Section(other, TransverseShearStiffness.of(other));
         int first = ORDERS.first();
@@ -77,10 +94,11 @@ public final class LargeDeflection {
         double most = new PanelResponse(refinement.like(small), section)
                 .mostDeflected()
                 .deflection();
-        PanelState rough = vonKarman(first, changed, section).solve(shrunk(small, most, changed));
         int order = Math.min(QUICK_ORDER, refinement.convergence().order());
-        return new PanelResponse(
-                refinement.like(vonKarman(order, changed, section).solve(rough)), section);
+        return vonKarman(first, changed, section, loads)
+                .solve(shrunk(small, most, changed))
+                .flatMap(rough -> vonKarman(order, changed, section, loads).solve(rough))
+                .map(state -> new PanelResponse(refinement.like(state), section));
     }
 
     /**
@@ -105,7 +123,21 @@ public final class LargeDeflection {
      * @throws IllegalArgumentException if a patch lies outside the panel, or no solution is found
      */
     public static LargeDeflection of(Panel panel, List<PanelLoad> loads, TransverseShearStiffness shear) {
-        return new LargeDeflection(panel, List.copyOf(loads), shear);
+        return solve(panel, List.copyOf(loads), shear)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "no large deflection was found at which the panel rests under " + loads));
+    }
+
+    /**
+     * Solves a panel that may have no solution within reach, as one pressed in its plane far beyond buckling.
+     *
+     * @param panel the panel
+     * @param loads what acts on it, together
+     * @return the solution; empty if Newton's method came to rest nowhere, in steps of the load either
+     * @throws IllegalArgumentException if a patch lies outside the panel
+     */
+    public static Optional<LargeDeflection> find(Panel panel, List<PanelLoad> loads) {
+        return solve(panel, List.copyOf(loads), TransverseShearStiffness.of(panel.laminate()));
     }
 
     /**

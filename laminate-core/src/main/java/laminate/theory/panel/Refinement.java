@@ -1,6 +1,7 @@
 package laminate.theory.panel;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Raises the order of the polynomials until deflection and moments settle. */
@@ -25,17 +26,34 @@ final class Refinement {
      * @param solver from an order to a state
      */
     static Refinement of(Section section, Steps steps, List<double[]> watched, Function<Integer, PanelState> solver) {
-        PanelState state = solver.apply(steps.first());
-        Watch watch = new Watch(state, section, watched);
-        for (int order = steps.first() + steps.step(); ; order += steps.step()) {
-            PanelState next = solver.apply(order);
-            Watch nextWatch = new Watch(next, section, watched);
-            Refinement refinement = compare(next, order, watch, nextWatch);
-            if (refinement.convergence.reached() || order >= steps.last()) {
-                return refinement;
+        return find(section, steps, watched, order -> Optional.of(solver.apply(order)))
+                .orElseThrow();
+    }
+
+    /**
+     * Solves at rising orders as far as there is a solution.
+     *
+     * @param solver from an order to a state; empty if none is found
+     * @return empty if none is found at the first two orders
+     */
+    static Optional<Refinement> find(
+            Section section, Steps steps, List<double[]> watched, Function<Integer, Optional<PanelState>> solver) {
+        Optional<Refinement> found = Optional.empty();
+        Optional<Watch> watch = Optional.empty();
+        for (int order = steps.first(); order <= steps.last(); order += steps.step()) {
+            Optional<PanelState> state = solver.apply(order);
+            if (state.isEmpty()) {
+                return found;
             }
-            watch = nextWatch;
+            Watch now = new Watch(state.get(), section, watched);
+            int reached = order;
+            found = watch.map(before -> compare(state.get(), reached, before, now));
+            if (found.isPresent() && found.get().convergence.reached()) {
+                return found;
+            }
+            watch = Optional.of(now);
         }
+        return found;
     }
 
     /** Another state at an order at which this one settled: as far settled, without a second order to tell. */

@@ -182,7 +182,9 @@ final class Stretching {
     }
 
     private double membraneForce(double[] strain, int k, int r) {
-        return section.get(r, 0) * strain[3 * k] + section.get(r, 1) * strain[3 * k + 1] + section.get(r, 2) * strain[3 * k + 2];
+        return section.get(r, 0) * strain[3 * k]
+                + section.get(r, 1) * strain[3 * k + 1]
+                + section.get(r, 2) * strain[3 * k + 2];
     }
 
     /** The energy of another state. */

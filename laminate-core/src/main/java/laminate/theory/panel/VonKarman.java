@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import laminate.theory.Vector3;
@@ -19,6 +20,7 @@ import org.ejml.dense.row.CommonOps_DDRM;
  */
 final class VonKarman {
     private static final int MOST_STEPS = 60;
+    private static final int LOAD_STEPS = 10;
     private static final double TOLERANCE = 1e-8;
 
     private final Basis basis;
@@ -26,7 +28,7 @@ final class VonKarman {
     private final int others;
     private final DMatrixRMaj linear;
     private final Vector3 initial;
-    private final DMatrixRMaj load;
+    private final DMatrixRMaj fullLoad;
     private final Stretching stretching;
     private final Newton newton;
 
@@ -44,7 +46,8 @@ final class VonKarman {
         linear = bending.copy();
         CommonOps_DDRM.addEquals(linear, Form.shortening(forces).matrix(basis, active));
         initial = Ritz.initialStrain(section, loads);
-        load = new DMatrixRMaj(IntStream.of(active).mapToDouble(i -> vector[i]).toArray());
+        fullLoad =
+                new DMatrixRMaj(IntStream.of(active).mapToDouble(i -> vector[i]).toArray());
         stretching = new Stretching(basis, section, active, characters);
         Envelope decomposed = energy.envelope(basis, Arrays.copyOf(active, others));
         decomposed.decompose();
@@ -56,7 +59,8 @@ final class VonKarman {
         return IntStream.range(0, basis.size())
                 .filter(i -> characters[basis.unknown(i).character()])
                 .boxed()
-                .sorted(Comparator.<Integer, Boolean>comparing(i -> basis.unknown(i).field() == Field.W)
+                .sorted(Comparator.<Integer, Boolean>comparing(
+                                i -> basis.unknown(i).field() == Field.W)
                         .thenComparing(basis.byRank()))
                 .mapToInt(Integer::intValue)
                 .toArray();
@@ -76,23 +80,43 @@ final class VonKarman {
         return count > 1 ? new boolean[] {true, true, true, true} : reached;
     }
 
-    /** Solves from a start; the start may be of another order. */
-    PanelState solve(PanelState start) {
-        DMatrixRMaj a = prolonged(start);
+    /**
+     * Solves from a start, which may be of another order; if that leads nowhere, from the panel at rest in steps of the
+     * load.
+     *
+     * @return the state; empty if neither comes to rest
+     */
+    Optional<PanelState> solve(PanelState start) {
+        return fromStart(prolonged(start), 1).map(this::state).or(this::solveInSteps);
+    }
+
+    /** Solves from the panel at rest in steps of the load, each from the state before. */
+    Optional<PanelState> solveInSteps() {
+        Optional<DMatrixRMaj> state = Optional.of(new DMatrixRMaj(active.length, 1));
+        for (int step = 1; step <= LOAD_STEPS; step++) {
+            double share = (double) step / LOAD_STEPS;
+            state = state.flatMap(from -> fromStart(from, share));
+        }
+        return state.map(this::state);
+    }
+
+    private Optional<DMatrixRMaj> fromStart(DMatrixRMaj a, double share) {
+        DMatrixRMaj load = fullLoad.copy();
+        CommonOps_DDRM.scale(share, load);
         boolean settled = false;
         for (int step = 0; step < MOST_STEPS && !settled; step++) {
             stretching.at(a);
-            DMatrixRMaj residual = residual(a);
+            DMatrixRMaj residual = residual(a, load);
             DMatrixRMaj move = newton.step(stretching.stiffness(others), residual);
             double decrement = CommonOps_DDRM.dot(residual, move);
             double work = Math.abs(CommonOps_DDRM.dot(load, a)) + Math.abs(decrement);
             settled = decrement <= TOLERANCE * work;
-            advance(a, move, decrement);
+            advance(a, move, decrement, load);
         }
-        if (!settled) {
-            throw new IllegalArgumentException(
-                    "the large deflection of the panel was not found in " + MOST_STEPS + " steps");
-        }
+        return settled ? Optional.of(a) : Optional.empty();
+    }
+
+    private PanelState state(DMatrixRMaj a) {
         double[] factors = new double[basis.size()];
         for (int i = 0; i < active.length; i++) {
             factors[active[i]] = a.get(i);
@@ -114,26 +138,26 @@ final class VonKarman {
                 .toArray());
     }
 
-    private DMatrixRMaj residual(DMatrixRMaj a) {
+    private DMatrixRMaj residual(DMatrixRMaj a, DMatrixRMaj load) {
         DMatrixRMaj residual = load.copy();
         CommonOps_DDRM.multAdd(-1, linear, a, residual);
         stretching.subtractForce(residual);
         return residual;
     }
 
-    private void advance(DMatrixRMaj a, DMatrixRMaj move, double decrement) {
-        double before = energy(a);
+    private void advance(DMatrixRMaj a, DMatrixRMaj move, double decrement, DMatrixRMaj load) {
+        double before = energy(a, load);
         double share = 1;
         DMatrixRMaj next = a.copy();
         CommonOps_DDRM.addEquals(next, share, move);
-        while (share > 1e-6 && energy(next) > before - 1e-4 * share * decrement + 1e-12 * Math.abs(before)) {
+        while (share > 1e-6 && energy(next, load) > before - 1e-4 * share * decrement + 1e-12 * Math.abs(before)) {
             share /= 2;
             CommonOps_DDRM.add(a, share, move, next);
         }
         a.setTo(next);
     }
 
-    private double energy(DMatrixRMaj a) {
+    private double energy(DMatrixRMaj a, DMatrixRMaj load) {
         DMatrixRMaj force = new DMatrixRMaj(active.length, 1);
         CommonOps_DDRM.mult(linear, a, force);
         return CommonOps_DDRM.dot(force, a) / 2 - CommonOps_DDRM.dot(load, a) + stretching.energy(a);

@@ -104,7 +104,7 @@ class LargeDeflectionValidationTest {
         Section section = new Section(panel.laminate(), TransverseShearStiffness.of(panel.laminate()));
         Basis basis = Basis.of(panel, Kinematics.FIRST_ORDER, new Orders(6, 6), true);
         PanelState linear = Ritz.solve(basis, section, pressure(1));
-        return new VonKarman(basis, section, loads).solve(linear).deflection(0.3, 0.22);
+        return new VonKarman(basis, section, loads).solve(linear).orElseThrow().deflection(0.3, 0.22);
     }
 
     @Test
@@ -151,6 +151,40 @@ class LargeDeflectionValidationTest {
                 .orElseThrow();
         assertThat(flat(panel, 1.2 * critical).isStable()).isFalse();
         assertThat(flat(panel, 0.8 * critical).isStable()).isTrue();
+    }
+
+    /** A factor beyond every use: a state of rest, or none, but no exception. The panel buckled far over rests. */
+    @ParameterizedTest
+    @CsvSource({"1, 0", "1000, 0", "1000, 3", "1000, 30"})
+    void hardCasesEndWithoutException(double kilopascals, double timesBuckling) {
+        Panel panel = Panel.of(
+                Panels.unsymmetric(),
+                0.6,
+                0.4,
+                new Edges(Edge.CLAMPED, Edge.SIMPLY_SUPPORTED, Edge.SIMPLY_SUPPORTED, Edge.CLAMPED));
+        double critical = PanelBuckling.of(panel, new PanelLoad.EdgeForces(-1, 0, 0))
+                .factor()
+                .orElseThrow();
+        List<PanelLoad> loads = List.of(
+                new PanelLoad.Uniform(kilopascals * 1e3), new PanelLoad.EdgeForces(-timesBuckling * critical, 0, 0));
+        assertThat(LargeDeflection.find(panel, loads))
+                .hasValueSatisfying(large -> assertThat(large.deflection()).isPositive());
+    }
+
+    /** What is fallen back on leads to the same state. */
+    @Test
+    void stepsOfTheLoadLeadToTheSameState() {
+        Laminate laminate = Panels.unsymmetric();
+        Panel panel = Panel.of(laminate, 0.6, 0.4, Panels.CLAMPED);
+        Section section = new Section(laminate, TransverseShearStiffness.of(laminate));
+        Basis basis = Basis.of(panel, Kinematics.FIRST_ORDER, new Orders(6, 6), true);
+        VonKarman vonKarman = new VonKarman(basis, section, pressure(50e3));
+        double straight = vonKarman
+                .solve(Ritz.solve(basis, section, pressure(1)))
+                .orElseThrow()
+                .deflection(0.3, 0.2);
+        assertThat(vonKarman.solveInSteps().orElseThrow().deflection(0.3, 0.2))
+                .isCloseTo(straight, withinPercentage(0.001));
     }
 
     private static LargeDeflection flat(Panel panel, double push) {
