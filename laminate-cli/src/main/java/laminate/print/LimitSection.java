@@ -7,10 +7,14 @@ import laminate.check.LimitCheck.Verdict;
 import laminate.check.PartCheck;
 import laminate.check.Remedy;
 import laminate.print.Table.Column;
+import laminate.unit.Significant;
 import laminate.unit.Unit;
 
 /** Whether the limits are met, and what would mend those that are not. */
 final class LimitSection {
+    /** A miss by less than a unit of the last of these counts as met anyway. */
+    private static final int MOST_FIGURES = 10;
+
     private final Measures measures;
 
     LimitSection(Measures measures) {
@@ -70,8 +74,8 @@ final class LimitSection {
             table.row(
                     CheckWords.subject(limit.where()),
                     CheckWords.limit(limit),
-                    (isAtMost(limit) ? "at most " : "at least ") + value(limit, limit.asked()),
-                    limit.found().isPresent() ? value(limit, limit.found().getAsDouble()) : "",
+                    (isAtMost(limit) ? "at most " : "at least ") + value(limit, limit.asked(), figures(limit)),
+                    limit.found().isPresent() ? value(limit, limit.found().getAsDouble(), figures(limit)) : "",
                     CheckWords.verdict(limit.verdict()));
         }
         if (!limits.isEmpty()) {
@@ -83,18 +87,31 @@ final class LimitSection {
         return limit.kind() == LimitCheck.Kind.DEFLECTION || limit.kind() == LimitCheck.Kind.MASS;
     }
 
-    private String value(LimitCheck limit, double value) {
+    /** As many figures as it takes to show a miss. */
+    private int figures(LimitCheck limit) {
+        int figures = Measures.FIGURES;
+        if (limit.verdict() == Verdict.NOT_MET && limit.found().isPresent()) {
+            double found = limit.found().getAsDouble();
+            while (figures < MOST_FIGURES && value(limit, limit.asked(), figures).equals(value(limit, found, figures))) {
+                figures++;
+            }
+        }
+        return figures;
+    }
+
+    private String value(LimitCheck limit, double value, int figures) {
         return switch (limit.kind()) {
-            case DEFLECTION, THICKNESS -> Measures.text(value, measures.length());
-            case MASS -> Measures.text(value, measures.mass());
-            case RESERVE_FACTOR -> Measures.reserve(value);
+            case DEFLECTION, THICKNESS -> Measures.text(value, measures.length(), figures);
+            case MASS -> Measures.text(value, measures.mass(), figures);
+            case RESERVE_FACTOR ->
+                figures == Measures.FIGURES ? Measures.reserve(value) : Significant.format(value, figures);
         };
     }
 
     private String mending(LimitCheck limit) {
         String lead = CheckWords.subject(limit.where()) + ", " + CheckWords.limit(limit) + ": ";
         if (limit.remedies().isEmpty()) {
-            return lead + "no one change of thickness, stiffness or strength mends it.";
+            return lead + "no one change of thickness, stiffness or strength by up to ten times mends it.";
         }
         return lead
                 + String.join(

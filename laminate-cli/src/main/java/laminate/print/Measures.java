@@ -14,7 +14,7 @@ import laminate.unit.UnitSystem;
  * @param system the reader's units
  */
 record Measures(UnitSystem system) {
-    private static final int FIGURES = 3;
+    static final int FIGURES = 3;
 
     /** What is this small a part of the largest number beside it is less than that number's last figure. */
     private static final double ROUNDING = 5e-4;
@@ -63,6 +63,11 @@ record Measures(UnitSystem system) {
     /** A value with its unit. */
     static String text(double si, Unit unit) {
         return number(si, unit) + " " + unit.symbol();
+    }
+
+    /** A value with its unit to more figures than usual. */
+    static String text(double si, Unit unit, int figures) {
+        return Significant.format(unit.fromSi(si), figures) + " " + unit.symbol();
     }
 
     /** A planned value, and between which bounds it may stray. */

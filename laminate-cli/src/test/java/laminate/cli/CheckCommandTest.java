@@ -37,7 +37,7 @@ class CheckCommandTest {
     void writeTheParts() throws IOException {
         lid = write("lid.yaml", LID);
         weak = write(
-                "weak.yaml", LID.replace("first-ply: 1.5", "first-ply: 1000").replace("part: Lid", "part: Weak"));
+                "weak.yaml", LID.replace("first-ply: 1.5", "first-ply: 100").replace("part: Lid", "part: Weak"));
     }
 
     @Test

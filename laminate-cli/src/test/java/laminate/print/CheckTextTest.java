@@ -67,6 +67,14 @@ class CheckTextTest {
         assertThat(tank.lines().filter(line -> line.endsWith("  not met"))).hasSize(4);
     }
 
+    /** A laminate of 4.000 mm that is to be 4.001 mm thick. */
+    @Test
+    void aMissIsShownToAsManyFiguresAsItTakes() throws IOException {
+        assertThat(print(SI, 120, List.of(TestChecks.justMissed())))
+                .contains("at least 4.001 mm  4.000 mm  not met")
+                .contains("from 4.00 mm to 4.00 mm");
+    }
+
     @Test
     void onlyWhatIsAskedForIsToldOfEveryPly() throws IOException {
         String shortly = print(SI, 120, List.of(TestChecks.sideTank()));

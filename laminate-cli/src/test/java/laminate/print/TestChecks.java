@@ -98,6 +98,14 @@ final class TestChecks {
         return checked(Part.of("Patch", List.of(zone)).withLimits(limits), CheckOptions.USUAL);
     }
 
+    /** A thickness that is short by less than is printed as a rule. */
+    static CheckedPart justMissed() {
+        Zone zone = Zone.of("patch", 1, List.of(ply(CARBON, 4e-3, 0)))
+                .withLimits(new Limits(
+                        Optional.empty(), Map.of(), OptionalDouble.of(4.001e-3), OptionalDouble.empty()));
+        return checked(Part.of("Patch", List.of(zone)), CheckOptions.USUAL);
+    }
+
     /** Names that a terminal, a table, a spreadsheet or a program could take for something else. */
     static CheckedPart hostileNames() {
         String name = "=cmd|' /C calc'!A0, \"of\" 艇庫の蓋 " + "very-long-name-".repeat(9);

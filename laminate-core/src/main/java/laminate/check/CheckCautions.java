@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import laminate.estimate.Caution;
 import laminate.material.Status;
+import laminate.theory.sandwich.Face;
+import laminate.theory.sandwich.LocalChecks;
+import laminate.theory.sandwich.Sandwich;
 
 /** What to mind about the results of a check, those of the part itself first. */
 final class CheckCautions {
@@ -28,13 +31,10 @@ final class CheckCautions {
 
     private CheckCautions() {}
 
-    static List<Caution> of(List<ZoneCheck> zones, List<PanelCheck> panels, List<BeamCheck> beams) {
+    static List<Caution> of(List<ZoneCheck> zones, List<PanelCheck> panels) {
         List<Caution> found = new ArrayList<>();
         panels.forEach(panel -> ofPanel(found, panel));
         zones.forEach(zone -> ofZone(found, zone));
-        if (zones.stream().allMatch(zone -> zone.loadCases().isEmpty()) && panels.isEmpty() && beams.isEmpty()) {
-            return found;
-        }
         weakest(zones)
                 .ifPresent(status -> found.add(new Caution(
                         Caution.Kind.SAFETY,
@@ -72,6 +72,7 @@ final class CheckCautions {
 
     private static void ofZone(List<Caution> found, ZoneCheck zone) {
         String name = "zone " + zone.zone().zone().name() + ": ";
+        ofCores(found, name, MakeUp.of(zone.zone()), MakeUp.bareCores(zone.zone()));
         if (!zone.notJudged().isEmpty()) {
             found.add(
                     caution(name + "plies without strength are not judged: " + names(zone.notJudged()) + ".", COMMON));
@@ -83,6 +84,32 @@ final class CheckCautions {
                             + zone.zone().laminate().plies().size() + " plies.",
                     COMMON));
         }
+    }
+
+    private static void ofCores(List<Caution> found, String name, MakeUp makeUp, int bareCores) {
+        if (bareCores > 0) {
+            found.add(caution(
+                    name + "a core given by the figures of a lamina has no modulus through the thickness; E2 is taken"
+                            + " for it, on which wrinkling and the depth of indentation hang.",
+                    COMMON));
+        }
+        if (makeUp.sandwiches().stream().anyMatch(sandwich -> isThinForWrinkling(makeUp, sandwich))) {
+            found.add(caution(
+                    name + "the core is thinner than twice the depth to which a wrinkling face works it, so that the"
+                            + " faces may wrinkle together, at another stress than the one found.",
+                    "Hoff and Mautner 1945, from memory"));
+        }
+    }
+
+    private static boolean isThinForWrinkling(MakeUp makeUp, Sandwich sandwich) {
+        LocalChecks checks = makeUp.localChecks(sandwich);
+        double deepest = 0;
+        for (Face face : Face.values()) {
+            for (double degrees : new double[] {0, 45, 90, 135}) {
+                deepest = Math.max(deepest, checks.wrinklingDepth(face, degrees));
+            }
+        }
+        return sandwich.core().thickness() < 2 * deepest;
     }
 
     /** The weakest standing of the strengths, if it is weaker than printed. */

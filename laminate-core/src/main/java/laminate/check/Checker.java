@@ -47,7 +47,7 @@ final class Checker {
         List<BeamCheck> beams = part.beams().stream()
                 .map(plan -> at("beam " + plan.name(), () -> beam(plan)))
                 .toList();
-        return new PartCheck(estimate, options, zones, panels, beams, ofPart(), CheckCautions.of(zones, panels, beams));
+        return new PartCheck(estimate, options, zones, panels, beams, ofPart(), CheckCautions.of(zones, panels));
     }
 
     private static <T> T at(String place, Supplier<T> work) {

@@ -124,11 +124,20 @@ final class LaminateReserves {
     LaminateCheck check() {
         FailureAnalysis analysis = FailureAnalysis.of(makeUp.laminate(), load);
         LaminateResponse response = makeUp.laminate().responseTo(load);
-        return new LaminateCheck(
-                response,
-                response.points().stream()
-                        .map(point -> new PointCheck(point, byCriterion(analysis, point)))
-                        .toList());
+        List<Map<Criterion, ReserveFactor>> reserves = response.points().stream()
+                .map(point -> byCriterion(analysis, point))
+                .toList();
+        double lowest = reserves.stream()
+                .flatMap(point -> point.values().stream())
+                .mapToDouble(ReserveFactor::value)
+                .min()
+                .orElse(0);
+        List<PointCheck> points = new ArrayList<>();
+        for (int i = 0; i < reserves.size(); i++) {
+            reserves.get(i).values().removeIf(reserve -> !LeastReserves.isLoaded(reserve.value(), lowest));
+            points.add(new PointCheck(response.points().get(i), reserves.get(i)));
+        }
+        return new LaminateCheck(response, points);
     }
 
     private static Map<Criterion, ReserveFactor> byCriterion(FailureAnalysis analysis, PlyPoint point) {

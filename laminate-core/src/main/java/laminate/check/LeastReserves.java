@@ -44,8 +44,13 @@ final class LeastReserves {
     }
 
     private boolean isLoaded(Reserve reserve) {
-        double lowest =
-                least.values().stream().mapToDouble(Reserve::factor).min().orElse(0);
-        return reserve.factor() <= UNLOADED * lowest || lowest == 0;
+        return isLoaded(
+                reserve.factor(),
+                least.values().stream().mapToDouble(Reserve::factor).min().orElse(0));
+    }
+
+    /** Whether a factor is more than what rounding leaves of no load, beside the lowest there is. */
+    static boolean isLoaded(double factor, double lowest) {
+        return factor <= UNLOADED * lowest || lowest == 0;
     }
 }

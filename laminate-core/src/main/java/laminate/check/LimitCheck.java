@@ -18,7 +18,7 @@ import laminate.theory.Require;
  * @param found what was found, of a deflection its magnitude; empty where nothing fails in this way, or nothing could be
  *     judged
  * @param verdict whether the limit is met
- * @param remedies what would mend a miss, any one of them; empty where the limit is met or no one change mends it
+ * @param remedies what would mend a miss, any one of them; empty where the limit is met or no one change by up to ten times mends it
  */
 public record LimitCheck(
         Subject where,

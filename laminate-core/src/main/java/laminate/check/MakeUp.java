@@ -57,6 +57,14 @@ record MakeUp(Laminate laminate, Map<Integer, CoreSupport> cores) {
         return new CoreSupport(modulus, false, OptionalDouble.empty());
     }
 
+    /** How many cores are given by a lamina, which does not tell the modulus through the thickness. */
+    static int bareCores(ZoneEstimate zone) {
+        return (int) zone.layers().stream()
+                .filter(layer -> !(layer.layer() instanceof CoreLayer) && !(layer.layer() instanceof BulkerLayer))
+                .filter(layer -> isCore(layer.plies().get(0)))
+                .count();
+    }
+
     private static boolean isCore(Ply ply) {
         return ply.lamina().strength().orElse(null) instanceof CoreStrength;
     }

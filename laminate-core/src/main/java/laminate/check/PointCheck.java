@@ -12,7 +12,8 @@ import laminate.theory.failure.ReserveFactor;
  * One point of a ply with its reserve factors.
  *
  * @param point place, strain and stress
- * @param reserves by criterion, in their order; a criterion that does not apply or is never reached is left out
+ * @param reserves by criterion, in their order; a criterion that does not apply, or is never reached
+ *     (beyond 10¹⁰ times the lowest factor of the laminate is rounding of no stress), is left out
  */
 public record PointCheck(PlyPoint point, Map<Criterion, ReserveFactor> reserves) {
     /**

@@ -63,8 +63,48 @@ class PartCheckTest {
         assertThat(check.isEmpty()).isTrue();
         assertThat(check.limitsMet()).isTrue();
         assertThat(check.limits()).isEmpty();
-        assertThat(check.cautions()).isEmpty();
         assertThat(check.zones()).hasSize(1);
+    }
+
+    /** Zones are compared in such a check, and strengths with them. */
+    @Test
+    void whatACheckIsNotIsSaidEvenWhereNothingIsAsked() {
+        assertThat(check(part(solid(0.004))).cautions())
+                .extracting(Caution::text)
+                .anyMatch(text -> text.contains("not a class approval"))
+                .anyMatch(text -> text.startsWith("Strengths are those of sound, dry, new laminate"));
+    }
+
+    /** A shear force that is nothing but rounding beside the pull. */
+    @Test
+    void aPointHasNoFactorForWhatDoesNotLoadIt() {
+        LaminateLoad pull = LaminateLoad.NONE.with(Term.NX, 100e3);
+        assertThat(shearedCore(pull.withShear(1e-9, 0))).isZero();
+        assertThat(shearedCore(pull.withShear(1, 0))).isEqualTo(3);
+    }
+
+    private static long shearedCore(LaminateLoad load) {
+        Zone zone = sandwich().withLoadCases(List.of(new LoadCase("case", load)));
+        return only(check(part(zone))).laminate().points().stream()
+                .filter(point -> point.reserves().containsKey(Criterion.CORE_SHEAR))
+                .count();
+    }
+
+    @Test
+    void aCoreTooThinForTheFormulaOfWrinklingIsSaid() {
+        String said = "thinner than twice the depth";
+        double depth = 0.91 * 0.002 * Math.cbrt(20e9 / (1 - 0.3 * 0.3) * 75e6 / (28e6 * 28e6));
+        assertThat(depth).isBetween(0.02, 0.03);
+        assertThat(check(part(sandwich())).cautions()).anyMatch(caution -> caution.text().contains(said));
+        Zone thick = Zone.of("thick", 1, List.of(layer(FACE, 0.002, 0), layer(CORE, 0.07, 0), layer(FACE, 0.002, 0)));
+        assertThat(check(part(thick)).cautions()).noneMatch(caution -> caution.text().contains(said));
+    }
+
+    @Test
+    void aCoreGivenAsALaminaIsSaidToLackAModulus() {
+        String said = "no modulus through the thickness";
+        assertThat(check(part(sandwich())).cautions()).anyMatch(caution -> caution.text().contains(said));
+        assertThat(check(part(solid(0.004))).cautions()).noneMatch(caution -> caution.text().contains(said));
     }
 
     @Test

@@ -79,6 +79,22 @@ public record LocalChecks(Sandwich sandwich, SandwichCore core) {
     }
 
     /**
+     * How deep a wrinkling face works the core, see {@link Wrinkling#decayDepth}. Wrinkling is in its range where the core
+     * is at least twice as thick.
+     *
+     * @param face which
+     * @param degrees direction of the compression, from x towards y (°)
+     * @return the depth (m)
+     */
+    public double wrinklingDepth(Face face, double degrees) {
+        return Wrinkling.decayDepth(
+                sandwich.face(face).thickness(),
+                constants(face, degrees).Ex(),
+                core.Ez(),
+                core.shearModulus(degrees));
+    }
+
+    /**
      * Dimpling of a face into the cells.
      *
      * @param face which
