@@ -92,7 +92,8 @@ final class LimitSection {
         int figures = Measures.FIGURES;
         if (limit.verdict() == Verdict.NOT_MET && limit.found().isPresent()) {
             double found = limit.found().getAsDouble();
-            while (figures < MOST_FIGURES && value(limit, limit.asked(), figures).equals(value(limit, found, figures))) {
+            while (figures < MOST_FIGURES
+                    && value(limit, limit.asked(), figures).equals(value(limit, found, figures))) {
                 figures++;
             }
         }

@@ -101,8 +101,8 @@ final class TestChecks {
     /** A thickness that is short by less than is printed as a rule. */
     static CheckedPart justMissed() {
         Zone zone = Zone.of("patch", 1, List.of(ply(CARBON, 4e-3, 0)))
-                .withLimits(new Limits(
-                        Optional.empty(), Map.of(), OptionalDouble.of(4.001e-3), OptionalDouble.empty()));
+                .withLimits(
+                        new Limits(Optional.empty(), Map.of(), OptionalDouble.of(4.001e-3), OptionalDouble.empty()));
         return checked(Part.of("Patch", List.of(zone)), CheckOptions.USUAL);
     }
 

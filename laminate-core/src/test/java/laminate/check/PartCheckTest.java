@@ -95,16 +95,20 @@ class PartCheckTest {
         String said = "thinner than twice the depth";
         double depth = 0.91 * 0.002 * Math.cbrt(20e9 / (1 - 0.3 * 0.3) * 75e6 / (28e6 * 28e6));
         assertThat(depth).isBetween(0.02, 0.03);
-        assertThat(check(part(sandwich())).cautions()).anyMatch(caution -> caution.text().contains(said));
+        assertThat(check(part(sandwich())).cautions())
+                .anyMatch(caution -> caution.text().contains(said));
         Zone thick = Zone.of("thick", 1, List.of(layer(FACE, 0.002, 0), layer(CORE, 0.07, 0), layer(FACE, 0.002, 0)));
-        assertThat(check(part(thick)).cautions()).noneMatch(caution -> caution.text().contains(said));
+        assertThat(check(part(thick)).cautions())
+                .noneMatch(caution -> caution.text().contains(said));
     }
 
     @Test
     void aCoreGivenAsALaminaIsSaidToLackAModulus() {
         String said = "no modulus through the thickness";
-        assertThat(check(part(sandwich())).cautions()).anyMatch(caution -> caution.text().contains(said));
-        assertThat(check(part(solid(0.004))).cautions()).noneMatch(caution -> caution.text().contains(said));
+        assertThat(check(part(sandwich())).cautions())
+                .anyMatch(caution -> caution.text().contains(said));
+        assertThat(check(part(solid(0.004))).cautions())
+                .noneMatch(caution -> caution.text().contains(said));
     }
 
     @Test

@@ -88,10 +88,7 @@ public record LocalChecks(Sandwich sandwich, SandwichCore core) {
      */
     public double wrinklingDepth(Face face, double degrees) {
         return Wrinkling.decayDepth(
-                sandwich.face(face).thickness(),
-                constants(face, degrees).Ex(),
-                core.Ez(),
-                core.shearModulus(degrees));
+                sandwich.face(face).thickness(), constants(face, degrees).Ex(), core.Ez(), core.shearModulus(degrees));
     }
 
     /**
