@@ -15,6 +15,9 @@ import laminate.theory.Vector3;
  * says, the more so if its edges are {@link InPlane#HELD} in the plane. Edges free to pull in stay where they are along
  * themselves, and carry no force across. Forces in the plane stiffen or soften the panel.
  *
+ * <p>Polynomials over the whole panel, also under a patch, which {@link PanelBending} divides: under a patch of a fifth
+ * of the span the deflection is about 1 % too small and moments have not settled, as {@link Convergence} tells.
+ *
  * <p>Range: slopes small against 1 (deflection up to about a tenth of the span), material elastic.
  */
 public final class LargeDeflection {
