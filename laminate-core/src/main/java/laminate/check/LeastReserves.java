@@ -13,10 +13,23 @@ final class LeastReserves {
     /** A factor this many times the least is one of rounding: nothing is loaded that way. */
     private static final double UNLOADED = 1e10;
 
+    /** Factors this near are the same, as of mirrored places of a panel; the first found then stands. */
+    private static final double ROUNDING = 1e-9;
+
     private final Map<ReserveKind, Reserve> least = new EnumMap<>(ReserveKind.class);
 
     void add(Reserve reserve) {
-        least.merge(reserve.kind(), reserve, (one, other) -> other.factor() < one.factor() ? other : one);
+        least.merge(reserve.kind(), reserve, (one, other) -> isLess(other.factor(), one.factor()) ? other : one);
+    }
+
+    /** The first of the least in a list. */
+    static Optional<Reserve> least(List<Reserve> reserves) {
+        return reserves.stream().reduce((one, other) -> isLess(other.factor(), one.factor()) ? other : one);
+    }
+
+    /** Whether a factor is less than another by more than rounding, which differs from machine to machine. */
+    static boolean isLess(double one, double other) {
+        return one < other * (1 - ROUNDING);
     }
 
     void addAll(Collection<Reserve> reserves) {

@@ -89,7 +89,12 @@ final class PanelReserves {
                     .min(Comparator.comparingDouble(Reserve::factor))
                     .ifPresent(reserve -> found.add(reserve.at(point.x(), point.y())));
         }
+        Optional<Reserve> first = LeastReserves.least(found);
         found.sort(Comparator.comparingDouble(Reserve::factor));
+        first.ifPresent(least -> {
+            found.remove(least);
+            found.add(0, least);
+        });
         return found;
     }
 

@@ -101,7 +101,7 @@ final class SolvedBeam implements Solved {
             List<Reserve> here = at(x).reserves();
             here.forEach(reserve -> found.add(reserve.at(x)));
             double least = LeastReserves.ofPlies(here);
-            if (least < lowest) {
+            if (LeastReserves.isLess(least, lowest)) {
                 lowest = least;
                 worst = x;
             }

@@ -1,7 +1,6 @@
 package laminate.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -120,9 +119,8 @@ final class SolvedPanel implements Solved {
         }
         List<Reserve> found = new ArrayList<>(places.reserves(kind));
         found.addAll(state.underLoads());
-        return found.stream()
-                .filter(reserve -> reserve.kind() == kind)
-                .min(Comparator.comparingDouble(Reserve::factor));
+        found.removeIf(reserve -> reserve.kind() != kind);
+        return LeastReserves.least(found);
     }
 
     /** Reserves of one kind, least first. */

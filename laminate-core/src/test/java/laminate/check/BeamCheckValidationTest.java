@@ -56,7 +56,7 @@ class BeamCheckValidationTest {
         double meanFace = 62.5 * 20e9 * 0.011 / 487.8333;
         assertThat(factor(beam.reserves(), ReserveKind.WRINKLING))
                 .isCloseTo(173801300 / meanFace, Percentage.withPercentage(0.3));
-        assertThat(beam.worstPlace()).isEqualTo(L / 2);
+        assertThat(beam.worstPlace()).isCloseTo(L / 2, Percentage.withPercentage(1e-9));
         assertThat(beam.reserves()).isSortedAccordingTo((a, b) -> Double.compare(a.factor(), b.factor()));
     }
 
