@@ -136,7 +136,7 @@ class CheckCommandTest {
         assertThat(laminate("check", lid, "--reference", "top").out()).doesNotContain("\ncost ");
         Run unknown = laminate("check", lid, "--reference", "keel");
         assertThat(unknown.exitCode()).isEqualTo(ExitCode.UNUSABLE_INPUT);
-        assertThat(unknown.err()).contains("lid.yaml: ", "keel");
+        assertThat(unknown.err()).contains("lid.yaml: ", "no zone is called keel; accepted: top, rim");
     }
 
     @Test

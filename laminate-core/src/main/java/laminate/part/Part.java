@@ -177,7 +177,11 @@ public record Part(
         }
         if (found.size() != 1) {
             throw new IllegalArgumentException(
-                    (found.isEmpty() ? "no zone is called " : "more than one zone is called ") + wanted);
+                    found.isEmpty()
+                            ? "no zone is called " + wanted + "; accepted: "
+                                    + String.join(
+                                            ", ", zones.stream().map(Zone::name).toList())
+                            : "more than one zone is called " + wanted);
         }
         return found.get(0);
     }
