@@ -50,12 +50,18 @@ final class BeamSection {
     private String load(BeamPlan plan) {
         List<String> loads = new ArrayList<>();
         for (PointLoad load : plan.load().points()) {
-            loads.add(Measures.text(load.force(), measures.force()) + " at " + length(load.position()));
+            loads.add(Measures.text(load.force(), measures.force()) + " at " + length(load.position()) + over(plan));
         }
         if (plan.load().uniform() != 0) {
             loads.add(Measures.text(plan.load().uniform(), measures.forcePerLength()) + " all along");
         }
         return String.join(", ", loads);
+    }
+
+    private String over(BeamPlan plan) {
+        return plan.bearingLength().isPresent()
+                ? " over " + length(plan.bearingLength().getAsDouble())
+                : "";
     }
 
     private void addDeflection(Report.Builder report, BeamCheck check) {

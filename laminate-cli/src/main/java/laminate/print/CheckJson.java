@@ -14,6 +14,7 @@ import laminate.check.ZoneComparison;
 import laminate.estimate.LaidLayer;
 import laminate.estimate.StrengthOrigin;
 import laminate.theory.Equivalence.Stiffness;
+import laminate.theory.failure.Criterion;
 
 /**
  * Prints checks as one JSON object with a list of parts: SI numbers with the unit in the key, 15 significant digits, keys in
@@ -49,6 +50,7 @@ public final class CheckJson implements CheckPrinter {
                 .flag(check.options().residualStress())
                 .key("limits_met")
                 .flag(check.limitsMet());
+        printCriteria(CriteriaUsed.all(checked), json);
         json.key("zones").array();
         check.zones().forEach(zone -> print(zone, json));
         json.end().key("panels").array();
@@ -64,6 +66,17 @@ public final class CheckJson implements CheckPrinter {
             json.end();
         }
         EstimateJson.printCautions(check.cautions(), json);
+        json.end();
+    }
+
+    private static void printCriteria(List<Criterion> criteria, JsonWriter json) {
+        json.key("criteria").array();
+        for (Criterion criterion : criteria) {
+            json.object()
+                    .field("criterion", criterion.jsonName())
+                    .field("source", criterion.source())
+                    .end();
+        }
         json.end();
     }
 

@@ -46,7 +46,7 @@ public final class CheckReport {
                 .sorted(Comparator.comparingDouble(CheckReport::least))
                 .forEach(zone -> loadCases.addTo(report, zone));
         new ComparisonSection(measures).addTo(report, checked.comparisons(), check.options());
-        new StrengthSection().addTo(report, check);
+        new StrengthSection(plies).addTo(report, checked);
         List<String> cautions = check.cautions().stream().map(Caution::text).toList();
         if (!cautions.isEmpty()) {
             report.heading(2, "To mind").bullets(cautions);

@@ -85,7 +85,7 @@ final class ComparisonSection {
                 of(zone -> measures.length()
                         .fromSi(factor(zone) * zone.candidate().thickness().planned())));
         row(table, "mass then, times that of the zone", zones, of(zone -> factor(zone) * zone.mass()));
-        row(table, "or thickness of its core alone" + length, zones, zone -> core(zone.comparison()));
+        row(table, "or thickness of its core alone" + length, zones, zone -> core(zone.comparison()), "none");
         return table.build();
     }
 
@@ -113,13 +113,22 @@ final class ComparisonSection {
     /** Adds a row, unless nothing of it is known. */
     private static void row(
             Table.Builder table, String name, List<ComparedZone> zones, Function<ComparedZone, OptionalDouble> of) {
+        row(table, name, zones, of, "not known");
+    }
+
+    private static void row(
+            Table.Builder table,
+            String name,
+            List<ComparedZone> zones,
+            Function<ComparedZone, OptionalDouble> of,
+            String absent) {
         if (zones.stream().map(of).allMatch(OptionalDouble::isEmpty)) {
             return;
         }
         List<String> row = new ArrayList<>(List.of(name));
         zones.stream()
                 .map(of)
-                .map(ratio -> ratio.isPresent() ? Measures.number(ratio.getAsDouble()) : "not known")
+                .map(ratio -> ratio.isPresent() ? Measures.number(ratio.getAsDouble()) : absent)
                 .forEach(row::add);
         table.row(row);
     }

@@ -2,19 +2,16 @@ package laminate.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import laminate.check.LimitCheck;
 import laminate.check.LimitCheck.Verdict;
 import laminate.check.PartCheck;
 import laminate.check.Remedy;
 import laminate.print.Table.Column;
-import laminate.unit.Significant;
 import laminate.unit.Unit;
 
 /** Whether the limits are met, and what would mend those that are not. */
 final class LimitSection {
-    /** A miss by less than a unit of the last of these counts as met anyway. */
-    private static final int MOST_FIGURES = 10;
-
     private final Measures measures;
 
     LimitSection(Measures measures) {
@@ -71,11 +68,12 @@ final class LimitSection {
                 Column.numbers("found", ""),
                 Column.words("verdict"));
         for (LimitCheck limit : limits) {
+            List<String> values = values(limit);
             table.row(
                     CheckWords.subject(limit.where()),
                     CheckWords.limit(limit),
-                    (isAtMost(limit) ? "at most " : "at least ") + value(limit, limit.asked(), figures(limit)),
-                    limit.found().isPresent() ? value(limit, limit.found().getAsDouble(), figures(limit)) : "",
+                    (isAtMost(limit) ? "at most " : "at least ") + values.get(0),
+                    values.get(1),
                     CheckWords.verdict(limit.verdict()));
         }
         if (!limits.isEmpty()) {
@@ -87,45 +85,57 @@ final class LimitSection {
         return limit.kind() == LimitCheck.Kind.DEFLECTION || limit.kind() == LimitCheck.Kind.MASS;
     }
 
-    /** As many figures as it takes to show a miss. */
-    private int figures(LimitCheck limit) {
-        int figures = Measures.FIGURES;
+    /** Asked and found; a miss by little is told with as many figures as show it. */
+    private List<String> values(LimitCheck limit) {
         if (limit.verdict() == Verdict.NOT_MET && limit.found().isPresent()) {
-            double found = limit.found().getAsDouble();
-            while (figures < MOST_FIGURES
-                    && value(limit, limit.asked(), figures).equals(value(limit, found, figures))) {
-                figures++;
-            }
+            return unit(limit)
+                    .map(unit ->
+                            Measures.apart(
+                                            unit.fromSi(limit.asked()),
+                                            unit.fromSi(limit.found().getAsDouble()))
+                                    .stream()
+                                    .map(number -> number + " " + unit.symbol())
+                                    .toList())
+                    .orElseGet(() -> Measures.apart(limit.asked(), limit.found().getAsDouble()));
         }
-        return figures;
+        return List.of(
+                value(limit, limit.asked()),
+                limit.found().isPresent() ? value(limit, limit.found().getAsDouble()) : "");
     }
 
-    private String value(LimitCheck limit, double value, int figures) {
+    private String value(LimitCheck limit, double value) {
+        return unit(limit).map(unit -> Measures.text(value, unit)).orElseGet(() -> Measures.reserve(value));
+    }
+
+    /** Empty for a reserve factor. */
+    private Optional<Unit> unit(LimitCheck limit) {
         return switch (limit.kind()) {
-            case DEFLECTION, THICKNESS -> Measures.text(value, measures.length(), figures);
-            case MASS -> Measures.text(value, measures.mass(), figures);
-            case RESERVE_FACTOR ->
-                figures == Measures.FIGURES ? Measures.reserve(value) : Significant.format(value, figures);
+            case DEFLECTION, THICKNESS -> Optional.of(measures.length());
+            case MASS -> Optional.of(measures.mass());
+            case RESERVE_FACTOR -> Optional.empty();
         };
     }
 
     private String mending(LimitCheck limit) {
         String lead = CheckWords.subject(limit.where()) + ", " + CheckWords.limit(limit) + ": ";
         if (limit.remedies().isEmpty()) {
-            return lead + "no one change of thickness, stiffness or strength by up to ten times mends it.";
+            return lead + "no one change of thickness, stiffness or strength mends it.";
         }
         return lead
                 + String.join(
                         "; or ", limit.remedies().stream().map(this::remedy).toList()) + ".";
     }
 
+    /** Rounded to the safe side: the limit is met when what is told is done. */
     private String remedy(Remedy remedy) {
-        String change = remedy.lever().text() + " × " + Measures.number(remedy.factor());
+        String change = remedy.lever().text() + " × " + Measures.numberBeyond(remedy.factor(), 1);
         if (remedy.from().isEmpty() || remedy.to().isEmpty()) {
             return change;
         }
         Unit unit = remedy.lever() == Remedy.Lever.MASS ? measures.mass() : measures.length();
-        return change + ", from " + Measures.text(remedy.from().getAsDouble(), unit) + " to "
-                + Measures.text(remedy.to().getAsDouble(), unit);
+        double from = unit.fromSi(remedy.from().getAsDouble());
+        double to = unit.fromSi(remedy.to().getAsDouble());
+        return change + ", from " + Measures.number(from) + " " + unit.symbol() + " to "
+                + Measures.numberBeyond(to, from) + " " + unit.symbol();
     }
 }

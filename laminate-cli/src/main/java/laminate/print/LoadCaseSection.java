@@ -3,13 +3,17 @@ package laminate.print;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import laminate.check.CheckOptions;
 import laminate.check.LoadCaseCheck;
+import laminate.check.NotJudged;
 import laminate.check.ZoneCheck;
 import laminate.print.Table.Column;
 import laminate.theory.Deformation;
 import laminate.theory.LaminateLoad;
 import laminate.theory.Vector3;
+import laminate.theory.failure.Criterion;
 import laminate.theory.failure.FailureStep;
 import laminate.theory.failure.PlyReserve;
 import laminate.theory.failure.ProgressiveFailure;
@@ -42,7 +46,7 @@ final class LoadCaseSection {
         addDeformation(report, check.laminate().response().deformation());
         PlyNames names = PlyNames.of(zone.zone());
         ReserveTable reserves = new ReserveTable(measures, names);
-        addSteps(report, check.progressive(), reserves, names);
+        addSteps(report, zone, check, reserves, names);
         report.grid(reserves.of(check.reserves(), 0));
         addFailures(report, check.progressive(), reserves);
         PlySection.addTo(
@@ -78,10 +82,16 @@ final class LoadCaseSection {
     }
 
     private static void addSteps(
-            Report.Builder report, ProgressiveFailure failure, ReserveTable reserves, PlyNames names) {
+            Report.Builder report, ZoneCheck zone, LoadCaseCheck check, ReserveTable reserves, PlyNames names) {
+        ProgressiveFailure failure = check.progressive();
         List<FailureStep> steps = failure.steps();
         if (steps.isEmpty()) {
-            report.fact("first failure", "none that can be judged, however large the load");
+            report.fact(
+                    "first failure",
+                    "none that can be judged, "
+                            + (isMechanical(check.loadCase().load())
+                                    ? "however large the load"
+                                    : "by temperature and moisture alone"));
             return;
         }
         FailureStep first = steps.get(0);
@@ -89,18 +99,37 @@ final class LoadCaseSection {
                 "first failure",
                 times(first) + ", " + reserves.how(first.failed().get(0)));
         FailureStep last = steps.get(steps.size() - 1);
-        report.fact(
-                "last failure",
-                times(last) + (failure.survivors().isEmpty() ? "" : ", after which " + holding(failure, names)));
+        report.fact("last failure", times(last) + ending(last, failure, zone, names));
     }
 
-    private static String holding(ProgressiveFailure failure, PlyNames names) {
-        List<String> plies = failure.survivors().stream().map(names::of).toList();
-        return String.join(", ", plies) + (plies.size() == 1 ? " holds on" : " hold on");
+    private static boolean isMechanical(LaminateLoad load) {
+        return load.Qx() != 0
+                || load.Qy() != 0
+                || load.given().values().stream().anyMatch(value -> value != 0);
+    }
+
+    private static boolean isOfCore(Criterion criterion) {
+        return criterion == Criterion.CORE_SHEAR || criterion == Criterion.CRUSHING;
+    }
+
+    /** What is left after the last step. */
+    private static String ending(FailureStep last, ProgressiveFailure failure, ZoneCheck zone, PlyNames names) {
+        if (last.failed().stream().anyMatch(ply -> isOfCore(ply.reserve().criterion()))) {
+            return ", that of the core, without which its faces no longer act together";
+        }
+        Set<Integer> unknown = zone.notJudged().stream().map(NotJudged::ply).collect(Collectors.toSet());
+        List<String> plies = failure.survivors().stream()
+                .map(ply -> names.of(ply) + (unknown.contains(ply) ? " (of unknown strength)" : ""))
+                .toList();
+        return plies.isEmpty()
+                ? ""
+                : ", after which " + String.join(", ", plies) + (plies.size() == 1 ? " holds on" : " hold on");
     }
 
     private static String times(FailureStep step) {
-        return "at " + Measures.number(step.loadFactor()) + " times the load";
+        return step.loadFactor() == 0
+                ? "before any load, by temperature and moisture alone"
+                : "at " + Measures.number(step.loadFactor()) + " times the load";
     }
 
     private static void addFailures(Report.Builder report, ProgressiveFailure failure, ReserveTable reserves) {

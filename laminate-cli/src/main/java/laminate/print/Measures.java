@@ -1,5 +1,9 @@
 package laminate.print;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
 import java.util.OptionalDouble;
 import laminate.process.Range;
 import laminate.theory.LaminateLoad.Term;
@@ -16,6 +20,12 @@ import laminate.unit.UnitSystem;
 record Measures(UnitSystem system) {
     static final int FIGURES = 3;
 
+    /** Figures from here on are rounding of the computer. */
+    private static final int NOISE = 9;
+
+    /** Figures in which fresh water is told from salt. */
+    private static final int DENSITY_FIGURES = 4;
+
     /** What is this small a part of the largest number beside it is less than that number's last figure. */
     private static final double ROUNDING = 5e-4;
 
@@ -25,6 +35,22 @@ record Measures(UnitSystem system) {
     /** A bare number. */
     static String number(double value) {
         return Significant.format(value, FIGURES);
+    }
+
+    /** A bare number, rounded away from another, so that what must reach or stay below it does when it is taken as told. */
+    static String numberBeyond(double value, double other) {
+        RoundingMode away = value > other ? RoundingMode.CEILING : RoundingMode.FLOOR;
+        BigDecimal rounded = new BigDecimal(Significant.format(value, NOISE)).round(new MathContext(FIGURES, away));
+        return Significant.format(rounded.doubleValue(), FIGURES);
+    }
+
+    /** Two numbers with as many figures as it takes to tell them apart, three at least. */
+    static List<String> apart(double one, double other) {
+        int figures = FIGURES;
+        while (figures < NOISE && Significant.format(one, figures).equals(Significant.format(other, figures))) {
+            figures++;
+        }
+        return List.of(Significant.format(one, figures), Significant.format(other, figures));
     }
 
     /** A whole number as it is, any other to three figures. */
@@ -154,6 +180,12 @@ record Measures(UnitSystem system) {
 
     Unit density() {
         return system.unit(Dimension.DENSITY);
+    }
+
+    /** A density of a liquid with its unit. */
+    String liquid(double si) {
+        return Significant.format(density().fromSi(si), DENSITY_FIGURES) + " "
+                + density().symbol();
     }
 
     /** The unit of a load or deformation of a laminate. */

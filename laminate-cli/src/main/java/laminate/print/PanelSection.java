@@ -63,8 +63,8 @@ final class PanelSection {
             return "pressure " + Measures.text(uniform.pressure(), measures.pressure());
         }
         if (load instanceof PanelLoad.Head head) {
-            return "head " + length(head.head()) + " of liquid, " + Measures.text(head.density(), measures.density())
-                    + ", " + lowest(head.upright());
+            return "head " + length(head.head()) + " of liquid, " + measures.liquid(head.density()) + ", "
+                    + lowest(head.upright());
         }
         if (load instanceof PanelLoad.Patch patch) {
             return Measures.text(patch.force(), measures.force()) + " over " + length(patch.alongX()) + " by "

@@ -50,7 +50,7 @@ final class ReserveTable {
         return switch (kind) {
             case BUCKLING -> "the whole panel";
             case CORE_SHEAR -> "core around the patch, mean over its edge";
-            case LAST_PLY -> "after all other plies";
+            case LAST_PLY -> "the most it carries, ply by ply";
             default -> "";
         };
     }

@@ -2,6 +2,7 @@ package laminate.print;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import laminate.check.PartCheck;
@@ -10,14 +11,21 @@ import laminate.estimate.LaidLayer;
 import laminate.estimate.StrengthOrigin;
 import laminate.material.Status;
 import laminate.print.Table.Column;
+import laminate.theory.failure.Criterion;
 
-/** Where the strengths come from, and how sure they are. */
+/** Where the strengths come from, how sure they are, and where the criteria that use them are published. */
 final class StrengthSection {
 
-    void addTo(Report.Builder report, PartCheck check) {
+    private final boolean plies;
+
+    StrengthSection(boolean plies) {
+        this.plies = plies;
+    }
+
+    void addTo(Report.Builder report, CheckedPart checked) {
         Table.Builder table =
                 new Table.Builder(Column.words("material"), Column.words("status"), Column.words("strength by"));
-        materials(check)
+        materials(checked.check())
                 .forEach((origin, materials) -> table.row(
                         String.join(", ", materials),
                         origin.status().map(Status::word).orElse("not judged"),
@@ -25,6 +33,15 @@ final class StrengthSection {
         Table built = table.build();
         if (!built.rows().isEmpty()) {
             report.heading(2, "Where strengths come from").grid(built);
+        }
+        addCriteria(report, CriteriaUsed.told(checked, plies));
+    }
+
+    private static void addCriteria(Report.Builder report, List<Criterion> criteria) {
+        Table.Builder table = new Table.Builder(Column.words("criterion"), Column.words("source"));
+        criteria.forEach(criterion -> table.row(CheckWords.criterion(criterion), criterion.source()));
+        if (!criteria.isEmpty()) {
+            report.heading(2, "Where criteria come from").grid(table.build());
         }
     }
 

@@ -53,6 +53,8 @@ class CheckTextTest {
                         "\nZone strip, load case bent as held",
                         "\nWhat may replace strip",
                         "\nWhere strengths come from",
+                        "\nWhere criteria come from",
+                        "Tsai-Wu     S. W. Tsai and E. M. Wu",
                         "\nTo mind");
     }
 
