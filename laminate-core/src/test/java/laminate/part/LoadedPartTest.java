@@ -82,8 +82,10 @@ class LoadedPartTest {
     @Test
     void panelsAndBeamsAreOfAZoneOfThePart() {
         Part hull = Part.of("hull", List.of(Zone.of("side", 1, LID.layers())));
-        assertThatThrownBy(() -> hull.withPanels(List.of(PANEL))).hasMessageStartingWith("no zone is called lid; accepted: ");
-        assertThatThrownBy(() -> hull.withBeams(List.of(BEAM))).hasMessageStartingWith("no zone is called lid; accepted: ");
+        assertThatThrownBy(() -> hull.withPanels(List.of(PANEL)))
+                .hasMessageStartingWith("no zone is called lid; accepted: ");
+        assertThatThrownBy(() -> hull.withBeams(List.of(BEAM)))
+                .hasMessageStartingWith("no zone is called lid; accepted: ");
         Part twice = Part.of("lids", List.of(LID, LID));
         assertThatThrownBy(() -> twice.withPanels(List.of(PANEL))).hasMessage("more than one zone is called lid");
         Part once = Part.of("lid", List.of(LID));
