@@ -91,11 +91,6 @@ record Measures(UnitSystem system) {
         return number(si, unit) + " " + unit.symbol();
     }
 
-    /** A value with its unit to more figures than usual. */
-    static String text(double si, Unit unit, int figures) {
-        return Significant.format(unit.fromSi(si), figures) + " " + unit.symbol();
-    }
-
     /** A planned value, and between which bounds it may stray. */
     static String text(Range range, Unit unit) {
         String planned = text(range.planned(), unit);

@@ -74,7 +74,7 @@ class CheckTextTest {
     void aMissIsShownToAsManyFiguresAsItTakes() throws IOException {
         assertThat(print(SI, 120, List.of(TestChecks.justMissed())))
                 .contains("at least 4.001 mm  4.000 mm  not met")
-                .contains("from 4.00 mm to 4.00 mm");
+                .contains("from 4.00 mm to 4.01 mm");
     }
 
     @Test
