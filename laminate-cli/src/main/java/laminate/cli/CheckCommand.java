@@ -12,11 +12,11 @@ import laminate.file.Job;
 import laminate.material.Materials;
 import laminate.print.CheckCsv;
 import laminate.print.CheckJson;
-import laminate.print.CheckMarkdown;
-import laminate.print.CheckPrinter;
 import laminate.print.CheckReport;
-import laminate.print.CheckText;
 import laminate.print.CheckedPart;
+import laminate.print.MarkdownPrinter;
+import laminate.print.Printer;
+import laminate.print.TextPrinter;
 import laminate.theory.failure.Criterion;
 import laminate.theory.failure.PlyDiscount;
 import picocli.CommandLine.Model.OptionSpec;
@@ -122,7 +122,7 @@ final class CheckCommand extends Command {
     @Override
     public Integer call() {
         checkUsage();
-        CheckPrinter printer = printer();
+        Printer<CheckedPart> printer = printer();
         List<CheckedPart> checks = parts.each(this::check);
         refuseNothingToCheck(checks);
         print(page.file(), out -> printer.print(checks, out));
@@ -199,17 +199,17 @@ final class CheckCommand extends Command {
         return exitCode;
     }
 
-    private CheckPrinter printer() {
+    private Printer<CheckedPart> printer() {
         CheckReport reports = new CheckReport(page.system(), isSet(plies));
         return switch (page.format()) {
-            case TEXT -> new CheckText(reports, page.width(), page.style());
+            case TEXT -> new TextPrinter<>(reports::of, page.width(), page.style());
             case JSON -> new CheckJson();
             case CSV -> csv();
-            case MARKDOWN -> new CheckMarkdown(reports);
+            case MARKDOWN -> new MarkdownPrinter<>(reports::of);
         };
     }
 
-    private CheckPrinter csv() {
+    private Printer<CheckedPart> csv() {
         CheckCsv.Which table = page.table(CheckCsv.Which.class).orElse(CheckCsv.Which.PLIES);
         return new CheckCsv(table, page.system());
     }

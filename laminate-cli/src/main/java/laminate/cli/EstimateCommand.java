@@ -6,10 +6,10 @@ import laminate.file.Job;
 import laminate.material.Materials;
 import laminate.print.EstimateCsv;
 import laminate.print.EstimateJson;
-import laminate.print.EstimateMarkdown;
-import laminate.print.EstimatePrinter;
 import laminate.print.EstimateReport;
-import laminate.print.EstimateText;
+import laminate.print.MarkdownPrinter;
+import laminate.print.Printer;
+import laminate.print.TextPrinter;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code laminate estimate}: from part files to thickness, weight, stiffness, resin, catalyst, hours and cost. */
@@ -37,19 +37,19 @@ final class EstimateCommand extends Command {
     public Integer call() {
         page.check(parts);
         refuse(isSet(matrices) && !page.isForReading(), "--matrices goes with --format text or markdown");
-        EstimatePrinter printer = printer();
+        Printer<PartEstimate> printer = printer();
         List<PartEstimate> estimates = parts.each(Job::estimate);
         return print(page.file(), out -> printer.print(estimates, out));
     }
 
-    private EstimatePrinter printer() {
+    private Printer<PartEstimate> printer() {
         EstimateReport reports = new EstimateReport(page.system(), isSet(matrices));
         return switch (page.format()) {
-            case TEXT -> new EstimateText(reports, page.width(), page.style());
+            case TEXT -> new TextPrinter<>(reports::of, page.width(), page.style());
             case JSON -> new EstimateJson();
             case CSV ->
                 new EstimateCsv(page.table(EstimateCsv.Which.class).orElse(EstimateCsv.Which.LAYERS), page.system());
-            case MARKDOWN -> new EstimateMarkdown(reports);
+            case MARKDOWN -> new MarkdownPrinter<>(reports::of);
         };
     }
 }

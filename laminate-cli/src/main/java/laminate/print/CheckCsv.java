@@ -11,7 +11,7 @@ import laminate.unit.UnitSystem;
  * Prints one table of checks as comma-separated values, one thing a row, all parts below each other. The unit stands in the
  * heading, as {@code stress_1_MPa}; numbers have all their digits; a field is empty where it does not apply.
  */
-public final class CheckCsv implements CheckPrinter {
+public final class CheckCsv implements Printer<CheckedPart> {
 
     /** The tables there are. */
     public enum Which {

@@ -24,7 +24,7 @@ import laminate.theory.failure.Criterion;
  * the mould face. Reserve factors multiply the mechanical load. {@code deflection_m} of a panel is that of small-deflection
  * theory; {@code governing_deflection_m} is what limits are held against.
  */
-public final class CheckJson implements CheckPrinter {
+public final class CheckJson implements Printer<CheckedPart> {
 
     /** A printer. */
     public CheckJson() {}

@@ -12,7 +12,7 @@ import laminate.unit.UnitSystem;
  * spreadsheet can filter and sum it. The unit stands in the heading, as {@code fibre_g_m2}; numbers have all their
  * digits; a field is empty where it does not apply.
  */
-public final class EstimateCsv implements EstimatePrinter {
+public final class EstimateCsv implements Printer<PartEstimate> {
 
     /** The tables there are. */
     public enum Which {

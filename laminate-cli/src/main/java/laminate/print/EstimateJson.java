@@ -18,7 +18,7 @@ import laminate.process.Range;
  * one. Laminate thickness is without coatings. {@code resin_kg_m2} of a layer holds the paste of its bed, which {@code
  * bed_kg_m2} tells apart. A head of the cost is the sum of its known lines, and is left out while none of it is known.
  */
-public final class EstimateJson implements EstimatePrinter {
+public final class EstimateJson implements Printer<PartEstimate> {
 
     /** A printer. */
     public EstimateJson() {}

@@ -14,8 +14,8 @@ class CheckMarkdownTest {
         CheckReport report = new CheckReport(UnitSystem.SI, true);
         StringBuilder text = new StringBuilder();
         StringBuilder markdown = new StringBuilder();
-        new CheckText(report, 300, Style.PLAIN).print(TestChecks.all(), text);
-        new CheckMarkdown(report).print(TestChecks.all(), markdown);
+        new TextPrinter<>(report::of, 300, Style.PLAIN).print(TestChecks.all(), text);
+        new MarkdownPrinter<>(report::of).print(TestChecks.all(), markdown);
         assertThat(words(markdown.toString().replace("\\", "").replaceAll("[|*#]|:?--:?", " ")))
                 .containsAll(words(text.toString().replaceAll("[|*#]|--+|==+", " ")));
         assertThat(markdown.toString()).doesNotContain("<b>", "\u001B").contains("\\*bold\\* \\<b\\>");

@@ -14,7 +14,7 @@ class CheckPrintTest {
     private static final CheckReport SI = new CheckReport(UnitSystem.SI, false);
 
     static Stream<Arguments> prints() {
-        CheckText text = new CheckText(SI, 80, Style.PLAIN);
+        TextPrinter<CheckedPart> text = new TextPrinter<>(SI::of, 80, Style.PLAIN);
         return Stream.of(
                 Arguments.of("check-side-tank.txt", text, TANK),
                 Arguments.of("check-unknown-strength.txt", text, TestChecks.unknownStrength()),
@@ -22,10 +22,10 @@ class CheckPrintTest {
                 Arguments.of("check-hostile-names.txt", text, TestChecks.hostileNames()),
                 Arguments.of(
                         "check-side-tank-us-plies.txt",
-                        new CheckText(new CheckReport(UnitSystem.US, true), 120, Style.PLAIN),
+                        new TextPrinter<>(new CheckReport(UnitSystem.US, true)::of, 120, Style.PLAIN),
                         TANK),
                 Arguments.of("check-side-tank.json", new CheckJson(), TANK),
-                Arguments.of("check-side-tank.md", new CheckMarkdown(SI), TANK),
+                Arguments.of("check-side-tank.md", new MarkdownPrinter<>(SI::of), TANK),
                 csv(CheckCsv.Which.PLIES),
                 csv(CheckCsv.Which.PANELS),
                 csv(CheckCsv.Which.BEAMS),
@@ -40,7 +40,7 @@ class CheckPrintTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("prints")
-    void printsWhatWasAccepted(String name, CheckPrinter printer, CheckedPart checked) throws IOException {
+    void printsWhatWasAccepted(String name, Printer<CheckedPart> printer, CheckedPart checked) throws IOException {
         StringBuilder printed = new StringBuilder();
         printer.print(List.of(checked), printed);
         Golden.check(name, printed.toString());

@@ -102,7 +102,7 @@ class CheckTextTest {
 
     private static String print(CheckReport report, int width, List<CheckedPart> parts) throws IOException {
         StringBuilder text = new StringBuilder();
-        new CheckText(report, width, Style.PLAIN).print(parts, text);
+        new TextPrinter<>(report::of, width, Style.PLAIN).print(parts, text);
         return text.toString();
     }
 }

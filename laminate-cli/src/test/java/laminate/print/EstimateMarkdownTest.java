@@ -38,7 +38,7 @@ class EstimateMarkdownTest {
     @Test
     void itSaysWhatTheTextSays() throws IOException {
         StringBuilder text = new StringBuilder();
-        new EstimateText(new EstimateReport(UnitSystem.SI, true), 300, Style.PLAIN).print(TestParts.all(), text);
+        new TextPrinter<>(new EstimateReport(UnitSystem.SI, true)::of, 300, Style.PLAIN).print(TestParts.all(), text);
         assertThat(words(print().replace("\\", "").replaceAll("[|*#]|:?--:?", " ")))
                 .containsAll(words(text.toString().replaceAll("[|*#]|--+|==+", " ")));
     }
@@ -53,7 +53,7 @@ class EstimateMarkdownTest {
 
     private static String print() throws IOException {
         StringBuilder markdown = new StringBuilder();
-        new EstimateMarkdown(new EstimateReport(UnitSystem.SI, true)).print(TestParts.all(), markdown);
+        new MarkdownPrinter<>(new EstimateReport(UnitSystem.SI, true)::of).print(TestParts.all(), markdown);
         return markdown.toString();
     }
 }

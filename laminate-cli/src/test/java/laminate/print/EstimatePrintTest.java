@@ -14,7 +14,7 @@ class EstimatePrintTest {
     private static final EstimateReport SI = new EstimateReport(UnitSystem.SI, false);
 
     static Stream<Arguments> prints() {
-        EstimateText text = new EstimateText(SI, 80, Style.PLAIN);
+        TextPrinter<PartEstimate> text = new TextPrinter<>(SI::of, 80, Style.PLAIN);
         return Stream.of(
                 Arguments.of("locker-lid.txt", text, TestParts.lockerLid()),
                 Arguments.of("locker-lid-missing-prices.txt", text, TestParts.lockerLidMissingPrices()),
@@ -23,13 +23,13 @@ class EstimatePrintTest {
                 Arguments.of("hostile-names.txt", text, TestParts.hostileNames()),
                 Arguments.of(
                         "kayak-deck-us-matrices.txt",
-                        new EstimateText(new EstimateReport(UnitSystem.US, true), 80, Style.PLAIN),
+                        new TextPrinter<>(new EstimateReport(UnitSystem.US, true)::of, 80, Style.PLAIN),
                         TestParts.kayakDeck()),
-                Arguments.of("locker-lid-120.txt", new EstimateText(SI, 120, Style.PLAIN), TestParts.lockerLid()),
+                Arguments.of("locker-lid-120.txt", new TextPrinter<>(SI::of, 120, Style.PLAIN), TestParts.lockerLid()),
                 Arguments.of("locker-lid.json", new EstimateJson(), TestParts.lockerLid()),
                 Arguments.of("kayak-deck.json", new EstimateJson(), TestParts.kayakDeck()),
-                Arguments.of("locker-lid.md", new EstimateMarkdown(SI), TestParts.lockerLid()),
-                Arguments.of("hostile-names.md", new EstimateMarkdown(SI), TestParts.hostileNames()),
+                Arguments.of("locker-lid.md", new MarkdownPrinter<>(SI::of), TestParts.lockerLid()),
+                Arguments.of("hostile-names.md", new MarkdownPrinter<>(SI::of), TestParts.hostileNames()),
                 csv(EstimateCsv.Which.LAYERS),
                 csv(EstimateCsv.Which.RESINS),
                 csv(EstimateCsv.Which.MATERIALS),
@@ -44,7 +44,7 @@ class EstimatePrintTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("prints")
-    void printsWhatWasAccepted(String name, EstimatePrinter printer, PartEstimate estimate) throws IOException {
+    void printsWhatWasAccepted(String name, Printer<PartEstimate> printer, PartEstimate estimate) throws IOException {
         StringBuilder printed = new StringBuilder();
         printer.print(List.of(estimate), printed);
         Golden.check(name, printed.toString());

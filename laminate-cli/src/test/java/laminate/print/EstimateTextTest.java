@@ -55,14 +55,14 @@ class EstimateTextTest {
     @Test
     void aPageTooNarrowToReadIsRefused() {
         EstimateReport report = new EstimateReport(UnitSystem.SI, false);
-        assertThatThrownBy(() -> new EstimateText(report, 39, Style.PLAIN))
+        assertThatThrownBy(() -> new TextPrinter<>(report::of, 39, Style.PLAIN))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("a page has at least 40 columns, not 39");
     }
 
     private static String print(EstimateReport report, int width, Style style) throws IOException {
         StringBuilder text = new StringBuilder();
-        new EstimateText(report, width, style).print(PARTS, text);
+        new TextPrinter<>(report::of, width, style).print(PARTS, text);
         return text.toString();
     }
 }

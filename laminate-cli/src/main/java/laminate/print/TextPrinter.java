@@ -2,32 +2,37 @@ package laminate.print;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.function.Function;
 
-/** Prints checks for reading: limits first, then panels, beams, load cases, comparisons and cautions, worst things first. */
-public final class CheckText implements CheckPrinter {
-    private final CheckReport reports;
+/**
+ * Prints results for reading, as the documents that tell them.
+ *
+ * @param <T> what is printed
+ */
+public final class TextPrinter<T> implements Printer<T> {
+    private final Function<T, Report> reports;
     private final ReportText renderer;
 
     /**
      * A printer.
      *
-     * @param reports what is told
+     * @param reports what is told of a result, as {@code new EstimateReport(…)::of}
      * @param width the most columns of a line, at least {@link ReportText#NARROWEST}
      * @param style how lines that stand out are marked
      * @throws IllegalArgumentException if the page is too narrow
      */
-    public CheckText(CheckReport reports, int width, Style style) {
+    public TextPrinter(Function<T, Report> reports, int width, Style style) {
         this.reports = reports;
         this.renderer = new ReportText(width, style);
     }
 
     @Override
-    public void print(List<CheckedPart> parts, Appendable out) throws IOException {
+    public void print(List<T> results, Appendable out) throws IOException {
         boolean first = true;
-        for (CheckedPart part : parts) {
+        for (T result : results) {
             out.append(first ? "" : "\n\n");
             first = false;
-            renderer.print(reports.of(part), out);
+            renderer.print(reports.apply(result), out);
         }
     }
 }
