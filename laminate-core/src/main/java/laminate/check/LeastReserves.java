@@ -19,12 +19,16 @@ final class LeastReserves {
     private final Map<ReserveKind, Reserve> least = new EnumMap<>(ReserveKind.class);
 
     void add(Reserve reserve) {
-        least.merge(reserve.kind(), reserve, (one, other) -> isLess(other.factor(), one.factor()) ? other : one);
+        least.merge(reserve.kind(), reserve, LeastReserves::lesser);
     }
 
     /** The first of the least in a list. */
     static Optional<Reserve> least(List<Reserve> reserves) {
-        return reserves.stream().reduce((one, other) -> isLess(other.factor(), one.factor()) ? other : one);
+        return reserves.stream().reduce(LeastReserves::lesser);
+    }
+
+    private static Reserve lesser(Reserve first, Reserve next) {
+        return isLess(next.factor(), first.factor()) ? next : first;
     }
 
     /** Whether a factor is less than another by more than rounding, which differs from machine to machine. */
