@@ -38,9 +38,10 @@ public final class CheckReport {
         PartCheck check = checked.check();
         Report.Builder report = new Report.Builder();
         new LimitSection(measures).addTo(report, check);
-        addPanels(report, check);
-        addBeams(report, check);
-        LoadCaseSection loadCases = new LoadCaseSection(measures, plies, check.options());
+        PlySection told = new PlySection(measures, check.options().criterion(), plies);
+        addPanels(report, check, told);
+        addBeams(report, check, told);
+        LoadCaseSection loadCases = new LoadCaseSection(measures, told);
         check.zones().stream()
                 .filter(zone -> !zone.loadCases().isEmpty())
                 .sorted(Comparator.comparingDouble(CheckReport::least))
@@ -54,15 +55,15 @@ public final class CheckReport {
         return report.build();
     }
 
-    private void addPanels(Report.Builder report, PartCheck check) {
-        PanelSection section = new PanelSection(measures, plies, check.options());
+    private void addPanels(Report.Builder report, PartCheck check, PlySection told) {
+        PanelSection section = new PanelSection(measures, told);
         check.panels().stream()
                 .sorted(worstFirst(PanelCheck::limits, PanelCheck::reserves))
                 .forEach(panel -> section.addTo(report, panel));
     }
 
-    private void addBeams(Report.Builder report, PartCheck check) {
-        BeamSection section = new BeamSection(measures, plies, check.options());
+    private void addBeams(Report.Builder report, PartCheck check, PlySection told) {
+        BeamSection section = new BeamSection(measures, told);
         check.beams().stream()
                 .sorted(worstFirst(BeamCheck::limits, BeamCheck::reserves))
                 .forEach(beam -> section.addTo(report, beam));

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import laminate.check.CheckOptions;
 import laminate.check.LoadCaseCheck;
 import laminate.check.NotJudged;
 import laminate.check.ZoneCheck;
@@ -22,13 +21,11 @@ import laminate.unit.Unit;
 /** The load cases of a zone: deformation, reserve factors, first and last failure, and what each ply carries. */
 final class LoadCaseSection {
     private final Measures measures;
-    private final boolean plies;
-    private final CheckOptions options;
+    private final PlySection plies;
 
-    LoadCaseSection(Measures measures, boolean plies, CheckOptions options) {
+    LoadCaseSection(Measures measures, PlySection plies) {
         this.measures = measures;
         this.plies = plies;
-        this.options = options;
     }
 
     void addTo(Report.Builder report, ZoneCheck zone) {
@@ -49,8 +46,7 @@ final class LoadCaseSection {
         addSteps(report, zone, check, reserves, names);
         report.grid(reserves.of(check.reserves(), 0));
         addFailures(report, check.progressive(), reserves);
-        PlySection.addTo(
-                report, "", check.laminate(), new PlyTables(measures, zone.zone(), options.criterion()), plies, true);
+        plies.addTo(report, "", zone.zone(), check.laminate(), true);
     }
 
     /** As the part file states it. */

@@ -102,6 +102,17 @@ record Measures(UnitSystem system) {
         return number(range.least(), unit) + " to " + number(range.most(), unit);
     }
 
+    /** A length with its unit, which zero does not need. */
+    String size(double metres) {
+        return metres == 0 ? "0" : text(metres, length());
+    }
+
+    /** The two parts of a deflection other than zero, and the share of the second. */
+    String parts(double bending, double shear, double total) {
+        return "bending " + size(Math.abs(bending)) + ", shear " + size(Math.abs(shear)) + " (" + percent(shear / total)
+                + " %)";
+    }
+
     Unit length() {
         return system.unit(Dimension.LENGTH);
     }

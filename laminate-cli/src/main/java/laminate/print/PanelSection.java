@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import laminate.check.CheckOptions;
 import laminate.check.PanelCheck;
 import laminate.check.PanelSpot;
 import laminate.part.PanelPlan;
@@ -23,20 +22,20 @@ import laminate.unit.Unit;
 /** A panel: deflection, reserve factors, moments, and the plies at its worst point. */
 final class PanelSection {
     private final Measures measures;
-    private final boolean plies;
-    private final CheckOptions options;
+    private final PlySection plies;
 
-    PanelSection(Measures measures, boolean plies, CheckOptions options) {
+    PanelSection(Measures measures, PlySection plies) {
         this.measures = measures;
         this.plies = plies;
-        this.options = options;
     }
 
     void addTo(Report.Builder report, PanelCheck check) {
         PanelPlan plan = check.plan();
         report.heading(2, "Panel " + plan.name());
         report.fact(
-                "panel", "zone " + plan.zone() + ", " + length(plan.length()) + " along x by " + length(plan.width()));
+                "panel",
+                "zone " + plan.zone() + ", " + measures.size(plan.length()) + " along x by "
+                        + measures.size(plan.width()));
         report.fact(
                 "edges",
                 CheckWords.edges(plan.edges()) + (plan.inPlane() == InPlane.HELD ? ", held in the plane" : ""));
@@ -45,17 +44,12 @@ final class PanelSection {
         report.grid(new ReserveTable(measures, PlyNames.of(check.zone())).of(check.reserves(), 2));
         addMoments(report, check.spots());
         PanelPoint worst = check.worstPlace();
-        PlySection.addTo(
+        plies.addTo(
                 report,
-                " at x " + length(worst.x()) + ", y " + length(worst.y()),
+                " at x " + measures.size(worst.x()) + ", y " + measures.size(worst.y()),
+                check.zone(),
                 check.worst(),
-                new PlyTables(measures, check.zone(), options.criterion()),
-                plies,
                 false);
-    }
-
-    private String length(double metres) {
-        return metres == 0 ? "0" : Measures.text(metres, measures.length());
     }
 
     private String load(PanelLoad load) {
@@ -63,12 +57,13 @@ final class PanelSection {
             return "pressure " + Measures.text(uniform.pressure(), measures.pressure());
         }
         if (load instanceof PanelLoad.Head head) {
-            return "head " + length(head.head()) + " of liquid, " + measures.liquid(head.density()) + ", "
+            return "head " + measures.size(head.head()) + " of liquid, " + measures.liquid(head.density()) + ", "
                     + lowest(head.upright());
         }
         if (load instanceof PanelLoad.Patch patch) {
-            return Measures.text(patch.force(), measures.force()) + " over " + length(patch.alongX()) + " by "
-                    + length(patch.alongY()) + " about x " + length(patch.x()) + ", y " + length(patch.y());
+            return Measures.text(patch.force(), measures.force()) + " over " + measures.size(patch.alongX()) + " by "
+                    + measures.size(patch.alongY()) + " about x " + measures.size(patch.x()) + ", y "
+                    + measures.size(patch.y());
         }
         return edgeForces((PanelLoad.EdgeForces) load);
     }
@@ -103,9 +98,8 @@ final class PanelSection {
             report.fact("deflection", deflection(check));
             report.fact(
                     "of which",
-                    "bending " + length(Math.abs(check.bending().bendingDeflection())) + ", shear "
-                            + length(Math.abs(check.bending().shearDeflection())) + " ("
-                            + Measures.percent(check.bending().shearDeflection() / w) + " %)");
+                    measures.parts(
+                            check.bending().bendingDeflection(), check.bending().shearDeflection(), w));
         }
         OptionalDouble soft = check.softEdgeSurplus();
         if (soft.isPresent()) {
@@ -120,7 +114,7 @@ final class PanelSection {
     private String deflection(PanelCheck check) {
         double w = check.bending().deflection();
         double h = check.zone().laminate().thickness();
-        return length(Math.abs(w)) + " towards the " + side(w) + ", 1/"
+        return measures.size(Math.abs(w)) + " towards the " + side(w) + ", 1/"
                 + Measures.number(check.plan().span() / Math.abs(w)) + " of the shorter side, "
                 + Measures.number(Math.abs(w) / h) + " times the thickness";
     }
@@ -140,7 +134,7 @@ final class PanelSection {
         double w = large.deflection();
         String share =
                 w == 0 ? "" : ", 1/" + Measures.number(check.plan().span() / Math.abs(w)) + " of the shorter side";
-        return length(Math.abs(w))
+        return measures.size(Math.abs(w))
                 + share
                 + (check.isBeyondSmallDeflection() ? "; this one counts, for stress too" : "");
     }
