@@ -50,7 +50,9 @@ final class LimitsReader {
         Reading<DeflectionLimit> share = Scalars.text().map(LimitsReader::shareOfSpan);
         return (node, complaints) -> {
             boolean ofSpan = node instanceof Node.Scalar scalar
-                    && (scalar.text().contains("span") || scalar.text().contains("/"));
+                    && (scalar.text().contains("span")
+                            || scalar.text().contains("/")
+                            || scalar.text().contains(":"));
             return (ofSpan ? share : length).read(node, complaints);
         };
     }
