@@ -82,7 +82,9 @@ final class PartReader {
                 measured.get(),
                 panels.get(),
                 beams.get(),
-                limits.get());
+                limits.get(),
+                Optional.empty(),
+                List.of());
     }
 
     private Promise<List<Zone>> zones(Fields in, ZoneReader reader, Stock stock, ContentSet contents) {

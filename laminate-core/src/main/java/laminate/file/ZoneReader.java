@@ -74,7 +74,8 @@ final class ZoneReader {
                 own.orElse(contents),
                 measured.get(),
                 cases.get(),
-                limits.get());
+                limits.get(),
+                Optional.empty());
     }
 
     private List<Layer> counted(List<Layer> all) {

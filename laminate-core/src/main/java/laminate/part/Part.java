@@ -1,8 +1,13 @@
 package laminate.part;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import laminate.part.infusion.InfusionPlan;
+import laminate.process.Process;
 
 /**
  * A part to be moulded.
@@ -15,6 +20,8 @@ import java.util.Objects;
  * @param panels panels of its zones, to be checked under load
  * @param beams beams and strips of its zones, to be checked under load
  * @param limits what is asked of it, and of its zones, panels and beams where nothing nearer is asked
+ * @param infusion how it is infused as a whole, empty where it is not, or only zone by zone
+ * @param tooling moulds and set-up, for each process at most once
  */
 public record Part(
         String name,
@@ -24,17 +31,22 @@ public record Part(
         Measured measured,
         List<PanelPlan> panels,
         List<BeamPlan> beams,
-        Limits limits) {
+        Limits limits,
+        Optional<InfusionPlan> infusion,
+        List<Tooling> tooling) {
 
     /**
      * Checks the part.
      *
      * @throws IllegalArgumentException if the name is blank, the count below one, the part without zones, a panel or
-     *     beam of no zone or of one of several that have one name, or if two panels or two beams have one name
+     *     beam of no zone or of one of several that have one name, if two panels or two beams have one name, or if tooling
+     *     is stated twice for one process
      */
     public Part {
         Objects.requireNonNull(measured, "measured");
         Objects.requireNonNull(limits, "limits");
+        Objects.requireNonNull(infusion, "infusion");
+        tooling = List.copyOf(tooling);
         zones = List.copyOf(zones);
         items = List.copyOf(items);
         panels = List.copyOf(panels);
@@ -50,10 +62,11 @@ public record Part(
         }
         checkPanels(panels, zones);
         checkBeams(beams, zones);
+        checkTooling(tooling);
     }
 
     /**
-     * A part without panels, beams and limits.
+     * A part without panels, beams, limits, a plan of its infusion and tooling.
      *
      * @param name the name
      * @param count how many mouldings
@@ -63,7 +76,7 @@ public record Part(
      * @throws IllegalArgumentException if the part cannot be
      */
     public Part(String name, int count, List<Zone> zones, List<Item> items, Measured measured) {
-        this(name, count, zones, items, measured, List.of(), List.of(), Limits.NONE);
+        this(name, count, zones, items, measured, List.of(), List.of(), Limits.NONE, Optional.empty(), List.of());
     }
 
     /**
@@ -85,7 +98,7 @@ public record Part(
      * @throws IllegalArgumentException if one is of no zone of the part, or two have one name
      */
     public Part withPanels(List<PanelPlan> planned) {
-        return new Part(name, count, zones, items, measured, planned, beams, limits);
+        return new Part(name, count, zones, items, measured, planned, beams, limits, infusion, tooling);
     }
 
     /**
@@ -96,7 +109,7 @@ public record Part(
      * @throws IllegalArgumentException if one is of no zone of the part, or two have one name
      */
     public Part withBeams(List<BeamPlan> planned) {
-        return new Part(name, count, zones, items, measured, panels, planned, limits);
+        return new Part(name, count, zones, items, measured, panels, planned, limits, infusion, tooling);
     }
 
     /**
@@ -106,7 +119,56 @@ public record Part(
      * @return the part
      */
     public Part withLimits(Limits asked) {
-        return new Part(name, count, zones, items, measured, panels, beams, asked);
+        return new Part(name, count, zones, items, measured, panels, beams, asked, infusion, tooling);
+    }
+
+    /**
+     * This part with how it is infused as a whole.
+     *
+     * @param plan the plan
+     * @return the part
+     */
+    public Part withInfusion(InfusionPlan plan) {
+        return new Part(name, count, zones, items, measured, panels, beams, limits, Optional.of(plan), tooling);
+    }
+
+    /**
+     * This part with its moulds and set-up.
+     *
+     * @param stated one for each process, or one for any
+     * @return the part
+     * @throws IllegalArgumentException if one process has two
+     */
+    public Part withTooling(List<Tooling> stated) {
+        return new Part(name, count, zones, items, measured, panels, beams, limits, infusion, stated);
+    }
+
+    /**
+     * This part with other zones.
+     *
+     * @param others the zones, under the names that its panels and beams go by
+     * @return the part
+     * @throws IllegalArgumentException if there are none, or a panel or beam is of none of them
+     */
+    public Part withZones(List<Zone> others) {
+        return new Part(name, count, others, items, measured, panels, beams, limits, infusion, tooling);
+    }
+
+    /**
+     * The moulds and set-up for a process.
+     *
+     * @param process the process
+     * @return what is stated for it, else for any process, else {@link Tooling#NONE}
+     */
+    public Tooling toolingFor(Process process) {
+        Tooling forAny = Tooling.NONE;
+        for (Tooling stated : tooling) {
+            if (stated.process().equals(Optional.of(process))) {
+                return stated;
+            }
+            forAny = stated.process().isEmpty() ? stated : forAny;
+        }
+        return forAny;
     }
 
     /**
@@ -166,6 +228,16 @@ public record Part(
             theZone(zones, beam.zone());
         }
         Names.checkDistinct("beams", names);
+    }
+
+    private static void checkTooling(List<Tooling> tooling) {
+        Set<Optional<Process>> taken = new HashSet<>();
+        for (Tooling stated : tooling) {
+            if (!taken.add(stated.process())) {
+                throw new IllegalArgumentException("tooling for "
+                        + stated.process().map(Process::word).orElse("any process") + " is stated twice");
+            }
+        }
     }
 
     private static Zone theZone(List<Zone> zones, String wanted) {

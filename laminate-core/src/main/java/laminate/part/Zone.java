@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import laminate.part.infusion.InfusionPlan;
 import laminate.process.ContentSet;
 
 /**
@@ -19,6 +20,7 @@ import laminate.process.ContentSet;
  * @param measured what was measured on this zone
  * @param loadCases what its laminate has to carry, each by itself
  * @param limits what is asked of it, and of its panels and beams where they ask nothing themselves
+ * @param infusion how it is infused by itself, empty where it is not, or only with the part as a whole
  */
 public record Zone(
         String name,
@@ -30,7 +32,8 @@ public record Zone(
         ContentSet contents,
         Measured measured,
         List<LoadCase> loadCases,
-        Limits limits) {
+        Limits limits,
+        Optional<InfusionPlan> infusion) {
 
     /**
      * Checks the zone.
@@ -43,6 +46,7 @@ public record Zone(
         Objects.requireNonNull(contents, "contents");
         Objects.requireNonNull(measured, "measured");
         Objects.requireNonNull(limits, "limits");
+        Objects.requireNonNull(infusion, "infusion");
         loadCases = List.copyOf(loadCases);
         coatings = List.copyOf(coatings);
         layers = List.copyOf(layers);
@@ -62,7 +66,7 @@ public record Zone(
     }
 
     /**
-     * A zone without load cases and limits.
+     * A zone without load cases, limits and a plan of its infusion.
      *
      * @param name the name
      * @param area area of the finished part (m²), of one such zone
@@ -83,7 +87,7 @@ public record Zone(
             Optional<Trim> trim,
             ContentSet contents,
             Measured measured) {
-        this(name, area, count, coatings, layers, trim, contents, measured, List.of(), Limits.NONE);
+        this(name, area, count, coatings, layers, trim, contents, measured, List.of(), Limits.NONE, Optional.empty());
     }
 
     /**
@@ -105,7 +109,7 @@ public record Zone(
      * @return the zone
      */
     public Zone with(ContentSet set) {
-        return new Zone(name, area, count, coatings, layers, trim, set, measured, loadCases, limits);
+        return new Zone(name, area, count, coatings, layers, trim, set, measured, loadCases, limits, infusion);
     }
 
     /**
@@ -116,7 +120,7 @@ public record Zone(
      * @throws IllegalArgumentException if two load cases have one name
      */
     public Zone withLoadCases(List<LoadCase> cases) {
-        return new Zone(name, area, count, coatings, layers, trim, contents, measured, cases, limits);
+        return new Zone(name, area, count, coatings, layers, trim, contents, measured, cases, limits, infusion);
     }
 
     /**
@@ -126,7 +130,29 @@ public record Zone(
      * @return the zone
      */
     public Zone withLimits(Limits asked) {
-        return new Zone(name, area, count, coatings, layers, trim, contents, measured, loadCases, asked);
+        return new Zone(name, area, count, coatings, layers, trim, contents, measured, loadCases, asked, infusion);
+    }
+
+    /**
+     * This zone with how it is infused by itself.
+     *
+     * @param plan the plan
+     * @return the zone
+     */
+    public Zone withInfusion(InfusionPlan plan) {
+        return new Zone(
+                name, area, count, coatings, layers, trim, contents, measured, loadCases, limits, Optional.of(plan));
+    }
+
+    /**
+     * This zone with other layers.
+     *
+     * @param laid the layers in the order laid
+     * @return the zone
+     * @throws IllegalArgumentException if there are none
+     */
+    public Zone withLayers(List<Layer> laid) {
+        return new Zone(name, area, count, coatings, laid, trim, contents, measured, loadCases, limits, infusion);
     }
 
     private static List<String> names(List<LoadCase> cases) {

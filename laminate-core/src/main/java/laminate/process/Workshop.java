@@ -29,6 +29,7 @@ import laminate.unit.Dimension;
  * @param consumables what is used up
  * @param stiffness how ply stiffness is reckoned
  * @param strength how ply strength is reckoned
+ * @param shopFloor hands, scales and hours
  */
 public record Workshop(
         OptionalDouble temperature,
@@ -40,7 +41,8 @@ public record Workshop(
         Labour labour,
         Consumables consumables,
         StiffnessBasis stiffness,
-        StrengthBasis strength) {
+        StrengthBasis strength,
+        ShopFloor shopFloor) {
 
     /** A workshop that states nothing. */
     public static final Workshop USUAL = new Workshop(
@@ -53,7 +55,8 @@ public record Workshop(
             Labour.USUAL,
             Consumables.USUAL,
             StiffnessBasis.USUAL,
-            StrengthBasis.LIBRARY);
+            StrengthBasis.LIBRARY,
+            ShopFloor.USUAL);
 
     /** Half of a laminate void, or half of a resin gone, is a slip in any workshop. */
     private static final double MOST_SHARE = 0.5;
@@ -83,6 +86,7 @@ public record Workshop(
             checkTemperature(temperature.getAsDouble());
         }
         Objects.requireNonNull(strength, "strength");
+        Objects.requireNonNull(shopFloor, "shopFloor");
         contentRules = List.copyOf(contentRules);
         voids = sorted(voids);
         evaporation = sorted(evaporation);
@@ -94,6 +98,46 @@ public record Workshop(
                 checkLoss(loss.getKey(), loss.getValue());
             }
         }
+    }
+
+    /**
+     * A workshop with the usual hands, scales and hours.
+     *
+     * @param temperature temperature of the workshop (K), empty where not stated
+     * @param contentRules fibre contents of its own; the first that holds for a ply wins
+     * @param voids void volume fraction of its own, by process
+     * @param losses losses of its own, by process and cause
+     * @param gelcoatSprayed whether gelcoat is sprayed, which loses more styrene
+     * @param evaporation share of styrenic resin that evaporates, of its own, by process
+     * @param labour rate and times
+     * @param consumables what is used up
+     * @param stiffness how ply stiffness is reckoned
+     * @param strength how ply strength is reckoned
+     * @throws IllegalArgumentException if a figure is out of its range
+     */
+    public Workshop(
+            OptionalDouble temperature,
+            List<ContentRule> contentRules,
+            Map<Process, Figure> voids,
+            Map<Process, Map<Loss, Figure>> losses,
+            boolean gelcoatSprayed,
+            Map<Process, Figure> evaporation,
+            Labour labour,
+            Consumables consumables,
+            StiffnessBasis stiffness,
+            StrengthBasis strength) {
+        this(
+                temperature,
+                contentRules,
+                voids,
+                losses,
+                gelcoatSprayed,
+                evaporation,
+                labour,
+                consumables,
+                stiffness,
+                strength,
+                ShopFloor.USUAL);
     }
 
     /**
@@ -247,6 +291,31 @@ public record Workshop(
         return draft.workshop();
     }
 
+    /**
+     * This workshop with other hands, scales and hours.
+     *
+     * @param own the shop floor
+     * @return the workshop
+     */
+    public Workshop withShopFloor(ShopFloor own) {
+        Draft draft = new Draft(this);
+        draft.shopFloor = own;
+        return draft.workshop();
+    }
+
+    /**
+     * This workshop at another temperature.
+     *
+     * @param kelvin the temperature (K)
+     * @return the workshop
+     * @throws IllegalArgumentException if it is not above 0 K
+     */
+    public Workshop withTemperature(double kelvin) {
+        Draft draft = new Draft(this);
+        draft.temperature = OptionalDouble.of(kelvin);
+        return draft.workshop();
+    }
+
     private static void checkTemperature(double kelvin) {
         if (!(kelvin > 0) || !Double.isFinite(kelvin)) {
             throw new IllegalArgumentException("a temperature must be above 0 K, not " + kelvin);
@@ -301,6 +370,7 @@ public record Workshop(
     /** A workshop while one of its values is exchanged. */
     private static final class Draft {
         private final Workshop from;
+        private OptionalDouble temperature;
         private List<ContentRule> contentRules;
         private Map<Process, Figure> voids;
         private Map<Process, Map<Loss, Figure>> losses;
@@ -308,9 +378,11 @@ public record Workshop(
         private Consumables consumables;
         private StiffnessBasis stiffness;
         private StrengthBasis strength;
+        private ShopFloor shopFloor;
 
         Draft(Workshop from) {
             this.from = from;
+            temperature = from.temperature;
             contentRules = from.contentRules;
             voids = from.voids;
             losses = from.losses;
@@ -318,11 +390,12 @@ public record Workshop(
             consumables = from.consumables;
             stiffness = from.stiffness;
             strength = from.strength;
+            shopFloor = from.shopFloor;
         }
 
         Workshop workshop() {
             return new Workshop(
-                    from.temperature,
+                    temperature,
                     contentRules,
                     voids,
                     losses,
@@ -331,7 +404,8 @@ public record Workshop(
                     labour,
                     consumables,
                     stiffness,
-                    strength);
+                    strength,
+                    shopFloor);
         }
     }
 }
