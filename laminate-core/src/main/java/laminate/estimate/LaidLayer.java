@@ -2,6 +2,7 @@ package laminate.estimate;
 
 import java.util.List;
 import laminate.part.Layer;
+import laminate.process.Process;
 import laminate.process.Range;
 import laminate.theory.Ply;
 
@@ -63,6 +64,16 @@ public record LaidLayer(
      */
     public boolean isReinforced() {
         return fibreMass > 0;
+    }
+
+    /**
+     * Whether the layer is laid by a process.
+     *
+     * @param process the process
+     * @return true if it is; false also for a ply given directly, of which no process is known
+     */
+    public boolean isLaidBy(Process process) {
+        return layer.isLaidBy(process);
     }
 
     /**

@@ -4,11 +4,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import laminate.material.FibrePly;
 import laminate.material.Figure;
 import laminate.material.Form;
 import laminate.part.ReinforcementLayer;
 import laminate.part.Zone;
+import laminate.process.Process;
 import laminate.process.Range;
 import laminate.process.StiffnessBasis;
 import laminate.theory.Laminate;
@@ -146,6 +148,25 @@ public record ZoneEstimate(
         }
         double thickness = reinforcedThickness();
         return thickness == 0 ? 0 : fibre / thickness;
+    }
+
+    /**
+     * Fibre volume fraction of the reinforced layers that are laid by a process, with their voids. One less this is the
+     * porosity that the resin of an infusion finds.
+     *
+     * @param process the process
+     * @return V<sub>f</sub>, empty where none of the reinforced layers is laid so
+     */
+    public OptionalDouble fibreVolumeFraction(Process process) {
+        double fibre = 0;
+        double thickness = 0;
+        for (LaidLayer laid : layers) {
+            if (laid.isReinforced() && laid.isLaidBy(process)) {
+                fibre += laid.fibreVolume();
+                thickness += laid.thickness().planned();
+            }
+        }
+        return thickness == 0 ? OptionalDouble.empty() : OptionalDouble.of(fibre / thickness);
     }
 
     /**

@@ -10,6 +10,8 @@ public enum Dimension {
     LENGTH("a length", "m", "mm"),
     /** Area (m²). */
     AREA("an area", "m²", "m²"),
+    /** Permeability of a bed of fibres to a liquid (m²), by Darcy's law; it has the units of an area and its own scale. */
+    PERMEABILITY("a permeability", "m²", "m²"),
     /** Volume (m³). */
     VOLUME("a volume", "m³", "l"),
     /** Mass (kg). */
@@ -103,6 +105,7 @@ public enum Dimension {
             case FRACTION -> "30";
             case TEMPERATURE -> "18";
             case LENGTH, AREAL_MASS -> "450";
+            case PERMEABILITY -> "1e-10";
             default -> "1.5";
         };
         return number + " " + exampleSymbol;

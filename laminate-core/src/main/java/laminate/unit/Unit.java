@@ -12,6 +12,7 @@ import static laminate.unit.Dimension.FRACTION;
 import static laminate.unit.Dimension.LENGTH;
 import static laminate.unit.Dimension.MASS;
 import static laminate.unit.Dimension.MOMENT_PER_LENGTH;
+import static laminate.unit.Dimension.PERMEABILITY;
 import static laminate.unit.Dimension.PRESSURE;
 import static laminate.unit.Dimension.TEMPERATURE;
 import static laminate.unit.Dimension.TEMPERATURE_DIFFERENCE;
@@ -83,6 +84,13 @@ public enum Unit {
     /** Square yard. */
     SQUARE_YARD("yd²", AREA, YARD.times(YARD), Source.YARD_AND_POUND),
 
+    /** Square micrometre, as a permeability. */
+    SQUARE_MICROMETRE_PERMEABILITY("µm²", PERMEABILITY, MICRO.times(MICRO), Source.SI),
+    /** Square millimetre, as a permeability. */
+    SQUARE_MILLIMETRE_PERMEABILITY("mm²", PERMEABILITY, MILLI.times(MILLI), Source.SI),
+    /** Square metre, as a permeability. */
+    SQUARE_METRE_PERMEABILITY("m²", PERMEABILITY, ONE, Source.SI),
+
     /** Millilitre. */
     MILLILITRE("ml", VOLUME, MILLI.times(LITRE), Source.SI, "mL"),
     /** Litre. */
@@ -116,6 +124,8 @@ public enum Unit {
     KILOGRAM_PER_CUBIC_METRE("kg/m³", DENSITY, ONE, Source.SI),
     /** Gram per cubic centimetre. */
     GRAM_PER_CUBIC_CENTIMETRE("g/cm³", DENSITY, GRAM.per(CENTI.times(CENTI).times(CENTI)), Source.SI),
+    /** Milligram per cubic metre, by which vapours in air are limited. */
+    MILLIGRAM_PER_CUBIC_METRE("mg/m³", DENSITY, MICRO, Source.SI),
     /** Pound per cubic foot. */
     POUND_PER_CUBIC_FOOT("lb/ft³", DENSITY, POUND.per(FOOT.times(FOOT).times(FOOT)), Source.YARD_AND_POUND),
 

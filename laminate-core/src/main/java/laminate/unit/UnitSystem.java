@@ -76,6 +76,7 @@ public enum UnitSystem {
         return switch (dimension) {
             case LENGTH -> Unit.MILLIMETRE;
             case AREA -> Unit.SQUARE_METRE;
+            case PERMEABILITY -> Unit.SQUARE_METRE_PERMEABILITY;
             case VOLUME -> Unit.LITRES;
             case MASS -> Unit.KILOGRAM;
             case AREAL_MASS -> Unit.GRAM_PER_SQUARE_METRE;
