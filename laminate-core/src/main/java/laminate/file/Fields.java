@@ -156,6 +156,11 @@ final class Fields {
         sound = false;
     }
 
+    /** Complains of a mapping that has none of several keys, unless one of them was probably meant by an unknown one. */
+    void missing(List<String> wanted, String message) {
+        complainOfMissing(wanted, message);
+    }
+
     /** Where the mapping stands, for what is wrong with it as a whole. */
     Node node() {
         return mapping;

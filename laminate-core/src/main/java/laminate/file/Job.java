@@ -1,5 +1,9 @@
 package laminate.file;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import laminate.estimate.Estimator;
@@ -16,8 +20,15 @@ import laminate.process.Workshop;
  * @param workshop the workshop's figures; {@link Workshop#USUAL} where no workshop is named
  * @param prices the price list, empty where none is named
  * @param materials the library with the user's own materials laid over it
+ * @param alternatives the names of schedules, each with those that stand to choice in its place, see
+ *     {@link Overrides#schedules}
  */
-public record Job(Part part, Workshop workshop, Optional<PriceList> prices, Materials materials) {
+public record Job(
+        Part part,
+        Workshop workshop,
+        Optional<PriceList> prices,
+        Materials materials,
+        Map<String, List<String>> alternatives) {
 
     /** Checks that nothing is missing. */
     public Job {
@@ -25,6 +36,7 @@ public record Job(Part part, Workshop workshop, Optional<PriceList> prices, Mate
         Objects.requireNonNull(workshop, "workshop");
         Objects.requireNonNull(prices, "prices");
         Objects.requireNonNull(materials, "materials");
+        alternatives = Collections.unmodifiableMap(new LinkedHashMap<>(alternatives));
     }
 
     /**

@@ -13,12 +13,13 @@ import java.util.Set;
 enum Keys {
     PART(
             "part file",
-            "part count workshop prices materials process resin catalyst hardener fibre-content surface schedules zones"
-                    + " panels beams limits items measured"),
+            "part count workshop prices materials process resin catalyst hardener fibre-content surface schedules"
+                    + " alternatives zones panels beams limits infusion tooling items measured"),
     ZONE(
             "zone",
             "name area count process resin catalyst hardener fibre-content surface fibre-mass-fraction"
-                    + " fibre-volume-fraction resin-ratio trim mirror coatings layers load-cases limits measured"),
+                    + " fibre-volume-fraction resin-ratio trim mirror coatings layers load-cases limits infusion"
+                    + " measured"),
     TRIM("trim", "edge width"),
     AGENT("agent", "id amount"),
     REINFORCEMENT_LAYER(
@@ -49,16 +50,30 @@ enum Keys {
     EDGE_LOADS("set of edge loads", "Nx Ny Nxy"),
     BEAM("beam", "name zone direction span width loading force line-load load-span bearing-length limits"),
     LIMITS("set of limits", "deflection reserve-factor thickness mass"),
+    INFUSION(
+            "infusion",
+            "feed flow-length feed-radius vacuum driving-pressure rise viscosity viscosity-time porosity permeability"
+                    + " permeability-at strip-test cross-permeability through-permeability compaction segments mesh hose"
+                    + " spiral catch-pot margin leak"),
+    STRIP_TEST("strip test", "length time viscosity vacuum driving-pressure porosity"),
+    COMPACTION("compaction", "exponent least-pressure"),
+    SEGMENT("segment", "length permeability porosity"),
+    MESH("flow mesh", "thickness permeability porosity"),
+    HOSE("hose", "bore length"),
+    LEAK("leak test", "drop time"),
+    TOOLING("statement of tooling", "process price life set-up set-up-price"),
 
     WORKSHOP(
             "workshop file",
             "temperature fibre-content surface loss voids gelcoat-application evaporation labour consumables"
-                    + " micromechanics knock-down strength"),
+                    + " mixing working-day styrene-limit micromechanics knock-down strength"),
     CONTENT_RULE(
             "fibre content of a workshop",
             "process kind fibre resin fibre-mass-fraction fibre-volume-fraction resin-ratio"),
     LOSS("loss of a process", "resin reinforcement core coating laps bag mesh lines bucket"),
-    LABOUR("statement of labour", "rate operations"),
+    LABOUR("statement of labour", "rate crew operations"),
+    MIXING("statement of mixing", "usable-share resin-scale agent-scale pump-stroke largest-mix mixing-time"),
+    WORKING_DAY("working day", "start length"),
     CONSUMABLE_USE("use of a consumable", "material amount per"),
     KNOCK_DOWN("knock-down", "mat woven"),
 

@@ -54,10 +54,26 @@ final class LayUps {
     private Dose dose(Resin resin, Terms terms, Node layer) {
         List<Terms.DeepAgent> agents = terms.agents();
         Optional<Terms.DeepAgent> fit = nearest(agents, resin, true, 0);
+        if (terms.resinIsAsked()) {
+            return ofAsked(resin, fit, layer);
+        }
         int fitDepth = fit.isPresent() ? fit.get().depth() : 0;
         Optional<Terms.DeepAgent> misfit = nearest(agents, resin, false, Math.max(fitDepth, terms.resinDepth() - 1));
         Optional<Terms.DeepAgent> chosen = misfit.isPresent() ? misfit : fit;
         return chosen.isPresent() ? chosen.get().stated().doseFor(resin) : Doses.usual(resin, stock, layer);
+    }
+
+    /** The agents of the file are meant for its own resin: another takes them where they suit it, else its usual dose. */
+    private Dose ofAsked(Resin resin, Optional<Terms.DeepAgent> fit, Node layer) {
+        if (fit.isPresent()) {
+            try {
+                return fit.get().stated().doseFor(resin);
+            } catch (IllegalArgumentException e) {
+                // The amount is outside of the range of this resin.
+                return Doses.usual(resin, stock, layer);
+            }
+        }
+        return Doses.usual(resin, stock, layer);
     }
 
     /** The nearest agent that cures a resin, or that does not, of those stated farther in than a depth. */

@@ -31,7 +31,7 @@ public final class PartFile {
     }
 
     /**
-     * Reads a part file, with other files or another process than it names.
+     * Reads a part file, with other files, another process, resin or schedule than it names.
      *
      * @param file the part file; the paths in it begin where it lies
      * @param library the materials that a part may name; asked only for those that it does name
@@ -46,7 +46,9 @@ public final class PartFile {
         if (root.isEmpty()) {
             return complaints.settle(Optional.empty());
         }
-        library.expect(words(root.get(), new LinkedHashSet<>()));
+        Set<String> words = words(root.get(), new LinkedHashSet<>());
+        overrides.resin().ifPresent(words::add);
+        library.expect(words);
         return complaints.settle(job.read(root.get(), complaints));
     }
 

@@ -11,6 +11,7 @@ import static laminate.file.Scalars.text;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import laminate.estimate.PriceList;
 import laminate.material.Materials;
@@ -20,8 +21,10 @@ import laminate.part.Limits;
 import laminate.part.Measured;
 import laminate.part.PanelPlan;
 import laminate.part.Part;
+import laminate.part.Tooling;
 import laminate.part.Zone;
 import laminate.process.ContentSet;
+import laminate.process.Workshop;
 import laminate.unit.Dimension;
 
 /**
@@ -55,14 +58,37 @@ final class PartReader {
                 .orElse(workshop.value().orElse(WorkshopFile.USUAL).contents());
         Term<Schedules> stated = in.stated("schedules", Schedules.reading());
         Schedules schedules = stated.value().orElse(new Schedules());
+        if (!stated.flawed()) {
+            schedules.replace(overrides.schedules(), in.node(), in.complaints());
+        }
+        var alternatives =
+                in.orElse("alternatives", later(() -> schedules.alternatives()), Map.<String, List<String>>of());
         ZoneNames names = new ZoneNames();
-        var zones = zones(in, new ZoneReader(stock, schedules, names), stock, contents);
-        Part part = part(in, currency, zones, names, schedules);
-        return new Job(part, workshop.value().orElse(WorkshopFile.USUAL).workshop(), prices.value(), stock.materials());
+        Infusions infusions = new Infusions(overrides.changeLayers());
+        var zones = zones(in, new ZoneReader(stock, schedules, names, infusions), stock, contents);
+        Part part = part(in, currency, zones, names, infusions);
+        Workshop place = place(workshop.value().orElse(WorkshopFile.USUAL).workshop());
+        if (in.complaints().isEmpty()) {
+            schedules.complainOfUnused(in.complaints());
+            infusions.checkPorosities(part, place, in.complaints());
+        }
+        return new Job(part, place, prices.value(), stock.materials(), alternatives.get());
+    }
+
+    private Workshop place(Workshop stated) {
+        Workshop place = stated;
+        if (overrides.temperature().isPresent()) {
+            place = place.withTemperature(overrides.temperature().getAsDouble());
+        }
+        if (overrides.crew().isPresent()) {
+            place = place.withShopFloor(
+                    place.shopFloor().withCrew(overrides.crew().getAsInt()));
+        }
+        return place;
     }
 
     private static Part part(
-            Fields in, Optional<String> currency, Promise<List<Zone>> zones, ZoneNames names, Schedules schedules) {
+            Fields in, Optional<String> currency, Promise<List<Zone>> zones, ZoneNames names, Infusions infusions) {
         var name = in.required("part", text());
         var count = in.orElse("count", pieces(), 1);
         var items = in.orElse("items", listOf(mapping(Keys.ITEM, item -> item(item, currency))), List.<Item>of());
@@ -70,10 +96,9 @@ final class PartReader {
         var panels = in.orElse("panels", later(() -> new PanelReader(names).panels()), List.<PanelPlan>of());
         var beams = in.orElse("beams", later(() -> new BeamReader(names).beams()), List.<BeamPlan>of());
         var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
+        var infusion = in.optional("infusion", later(() -> InfusionReader.infusion()));
+        var tooling = in.orElse("tooling", later(() -> new ToolingReader(currency).tooling()), List.<Tooling>of());
         in.requireSound();
-        if (in.complaints().isEmpty()) {
-            schedules.complainOfUnused(in.complaints());
-        }
         return new Part(
                 name.get(),
                 count.get(),
@@ -83,16 +108,26 @@ final class PartReader {
                 panels.get(),
                 beams.get(),
                 limits.get(),
-                Optional.empty(),
-                List.of());
+                infusions.ofPart(in, infusion.get(), zones.get()),
+                tooling.get());
     }
 
     private Promise<List<Zone>> zones(Fields in, ZoneReader reader, Stock stock, ContentSet contents) {
-        Terms outside = overrides.process().isPresent()
-                ? Terms.NONE.asking(overrides.process().get(), in.node())
-                : Terms.NONE;
-        Terms terms = outside.within(in, stock);
+        Terms terms = asked(in, stock).within(in, stock);
         return in.required("zones", listOf(reader.zone(terms, contents)));
+    }
+
+    private Terms asked(Fields in, Stock stock) {
+        Terms outside = Terms.NONE;
+        if (overrides.process().isPresent()) {
+            outside = outside.asking(overrides.process().get(), in.node());
+        }
+        if (overrides.resin().isPresent()) {
+            Node id = new Node.Scalar(
+                    "resin asked for", in.node().position(), overrides.resin().get(), -1);
+            outside = outside.asking(Term.read(id, stock.laminatingResin(), in.complaints()));
+        }
+        return outside;
     }
 
     private static Item item(Fields in, Optional<String> currency) {

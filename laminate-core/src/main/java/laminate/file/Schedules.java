@@ -1,5 +1,6 @@
 package laminate.file;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ final class Schedules {
     private final Map<String, Node.Entry> byName = new LinkedHashMap<>();
     private final Set<String> used = new HashSet<>();
     private final Set<String> flawed = new HashSet<>();
+    private final Map<String, String> inPlace = new HashMap<>();
 
     /** Takes the schedules in, unread. */
     static Reading<Schedules> reading() {
@@ -42,6 +44,39 @@ final class Schedules {
         };
     }
 
+    /** Takes in which schedules stand to choice in the place of others, so that they are not missed where they lie. */
+    Reading<Map<String, List<String>>> alternatives() {
+        Reading<String> other = known().map(name -> {
+            used.add(name);
+            return name;
+        });
+        return Reading.mapOf(known(), Reading.oneOrList(other));
+    }
+
+    private Reading<String> known() {
+        return (node, complaints) -> {
+            Optional<String> name = Scalars.id().read(node, complaints);
+            if (name.isPresent() && !has(name.get())) {
+                complaints.at(node, unknown(name.get()));
+                return Optional.empty();
+            }
+            return name;
+        };
+    }
+
+    /** Lays the layers of other schedules in the place of some, as was asked from outside of the file. */
+    void replace(Map<String, String> asked, Node part, Complaints complaints) {
+        for (Map.Entry<String, String> one : asked.entrySet()) {
+            for (String name : List.of(one.getKey(), one.getValue())) {
+                if (!has(name)) {
+                    complaints.at(part, "schedules asked for: " + unknown(name));
+                }
+                used.add(name);
+            }
+        }
+        inPlace.putAll(asked);
+    }
+
     boolean has(String name) {
         return byName.containsKey(name);
     }
@@ -54,9 +89,16 @@ final class Schedules {
         };
     }
 
+    /** One that is laid in place of another may hold that other: inside of it, this is itself. */
+    private String instead(String name, Surroundings around) {
+        String other = inPlace.getOrDefault(name, name);
+        return has(other) && !around.schedules().contains(other) ? other : name;
+    }
+
     private Optional<List<Layer>> use(
-            String name, Node node, Surroundings around, LayerReader layers, Complaints complaints) {
-        used.add(name);
+            String written, Node node, Surroundings around, LayerReader layers, Complaints complaints) {
+        used.add(written);
+        String name = has(written) ? instead(written, around) : written;
         if (!has(name)) {
             complaints.at(node, unknown(name));
         } else if (around.schedules().contains(name)) {

@@ -14,6 +14,7 @@ import laminate.process.Process;
  * @param processIsAsked whether the process was asked for from outside and wins over the file
  * @param resin the resin
  * @param resinDepth the depth at which the resin is stated
+ * @param resinIsAsked whether the resin was asked for from outside, in the place of the outermost one of the file
  * @param agents catalysts and hardeners, nearest first
  */
 record Terms(
@@ -22,6 +23,7 @@ record Terms(
         boolean processIsAsked,
         Term<Resin> resin,
         int resinDepth,
+        boolean resinIsAsked,
         List<DeepAgent> agents) {
 
     /**
@@ -35,24 +37,32 @@ record Terms(
     private static final List<MaterialKind> AGENTS = List.of(MaterialKind.CATALYST, MaterialKind.HARDENER);
 
     /** Nothing stated yet. */
-    static final Terms NONE = new Terms(0, Term.nothing(), false, Term.nothing(), 0, List.of());
+    static final Terms NONE = new Terms(0, Term.nothing(), false, Term.nothing(), 0, false, List.of());
 
     /** These terms with a process that wins over every other. */
     Terms asking(Process asked, Node where) {
         Term<Process> term = Term.of(asked, where);
-        return new Terms(depth, term, true, resin, resinDepth, agents);
+        return new Terms(depth, term, true, resin, resinDepth, resinIsAsked, agents);
+    }
+
+    /** These terms with a resin that takes the place of the outermost one that is stated, or of none. */
+    Terms asking(Term<Resin> asked) {
+        return new Terms(depth, process, processIsAsked, asked, 0, true, agents);
     }
 
     /** The terms one level further in, with what the fields there state. */
     Terms within(Fields in, Stock stock) {
         Term<Process> ownProcess = in.stated("process", Words.PROCESS);
         Term<Resin> ownResin = in.stated("resin", stock.laminatingResin());
+        boolean isOutermost = resinDepth == 0;
+        boolean askedHolds = resinIsAsked && (isOutermost || !ownResin.stands());
         return new Terms(
                 depth + 1,
                 processIsAsked ? process : ownProcess.or(process),
                 processIsAsked,
-                ownResin.or(resin),
+                askedHolds ? resin : ownResin.or(resin),
                 ownResin.stands() ? depth + 1 : resinDepth,
+                askedHolds,
                 withAgents(in, stock));
     }
 

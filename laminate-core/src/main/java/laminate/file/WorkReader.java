@@ -5,6 +5,7 @@ import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.price;
 import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.text;
+import static laminate.file.Scalars.wholeNumber;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,7 @@ import laminate.process.ConsumableUse;
 import laminate.process.Consumables;
 import laminate.process.Labour;
 import laminate.process.Operation;
+import laminate.process.ShopFloor;
 import laminate.unit.Dimension;
 import laminate.unit.Nearest;
 import laminate.unit.PriceBasis;
@@ -25,6 +27,7 @@ final class WorkReader {
 
     private static final List<String> COUNTED_BY_LAYER =
             List.of(Operation.LAY_UP, Operation.DRY_LAY_UP, Operation.CORE);
+    private static final int LARGEST_CREW = 100;
     private static final String PER_LAYER = "per layer";
     private static final String PER_COAT = "per coat";
     private static final List<Dimension> TIMES =
@@ -47,16 +50,28 @@ final class WorkReader {
         this.currency = currency;
     }
 
-    Promise<Labour> labour(Fields in) {
-        return in.orElse("labour", mapping(Keys.LABOUR, this::ownLabour), Labour.USUAL);
+    /**
+     * What work takes, and how many do it together.
+     *
+     * @param labour rate and times
+     * @param crew how many laminate together
+     */
+    record Hands(Labour labour, int crew) {
+
+        static final Hands USUAL = new Hands(Labour.USUAL, ShopFloor.USUAL.crew());
     }
 
-    private Labour ownLabour(Fields in) {
+    Promise<Hands> labour(Fields in) {
+        return in.orElse("labour", mapping(Keys.LABOUR, this::ownLabour), Hands.USUAL);
+    }
+
+    private Hands ownLabour(Fields in) {
         var rate = in.optional("rate", rate());
+        var crew = in.orElse("crew", wholeNumber(1, LARGEST_CREW), Hands.USUAL.crew());
         var times = in.orElse("operations", new Operations(), List.<Operation>of());
         in.requireSound();
         Labour usual = Labour.USUAL.with(times.get());
-        return rate.get().isPresent() ? usual.at(rate.get().get()) : usual;
+        return new Hands(rate.get().isPresent() ? usual.at(rate.get().get()) : usual, crew.get());
     }
 
     private Reading<UnitPrice> rate() {

@@ -1,5 +1,6 @@
 package laminate.file;
 
+import static laminate.file.Reading.later;
 import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapOf;
 import static laminate.file.Reading.mapping;
@@ -15,9 +16,12 @@ import laminate.material.Figure;
 import laminate.process.ContentRule;
 import laminate.process.ContentSet;
 import laminate.process.Loss;
+import laminate.process.Mixing;
 import laminate.process.Process;
+import laminate.process.ShopFloor;
 import laminate.process.StiffnessBasis;
 import laminate.process.StrengthBasis;
+import laminate.process.WorkingDay;
 import laminate.process.Workshop;
 import laminate.theory.Micromechanics;
 import laminate.unit.Dimension;
@@ -66,6 +70,9 @@ final class WorkshopReader {
         WorkReader work = new WorkReader(stock, currency);
         var labour = work.labour(in);
         var consumables = work.consumables(in);
+        var mixing = in.orElse("mixing", later(() -> ShopFloorReader.mixing()), Mixing.USUAL);
+        var day = in.orElse("working-day", later(() -> ShopFloorReader.workingDay()), WorkingDay.USUAL);
+        var styrene = in.optional("styrene-limit", later(() -> ShopFloorReader.styreneLimit()));
         var micromechanics = in.orElse("micromechanics", Words.micromechanics(), Micromechanics.HALPIN_TSAI);
         var knockDown = in.optional("knock-down", mapping(Keys.KNOCK_DOWN, WorkshopReader::knockDown));
         var strength = in.orElse("strength", Words.strengthBasis(), StrengthBasis.LIBRARY);
@@ -78,10 +85,11 @@ final class WorkshopReader {
                         losses.get(),
                         gelcoat.get().equals(SPRAY),
                         evaporation.get(),
-                        labour.get(),
+                        labour.get().labour(),
                         consumables.get(),
                         stiffness(micromechanics.get(), knockDown.get()),
-                        strength.get()),
+                        strength.get(),
+                        new ShopFloor(labour.get().crew(), mixing.get(), day.get(), styrene.get())),
                 set.orElse(ContentSet.TRADE));
     }
 

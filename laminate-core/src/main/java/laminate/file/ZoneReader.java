@@ -34,12 +34,14 @@ final class ZoneReader {
     private final ZoneNames names;
     private final LayerReader layers;
     private final Reading<List<Coating>> coatings;
+    private final Infusions infusions;
     private long laid;
 
-    ZoneReader(Stock stock, Schedules schedules, ZoneNames names) {
+    ZoneReader(Stock stock, Schedules schedules, ZoneNames names, Infusions infusions) {
         LayUps layUps = new LayUps(stock);
         this.stock = stock;
         this.names = names;
+        this.infusions = infusions;
         this.layers = new LayerReader(stock, schedules, layUps);
         this.coatings = listOf(new CoatingReader(stock, layUps).coating());
     }
@@ -63,19 +65,21 @@ final class ZoneReader {
         var measured = in.orElse("measured", MEASURED, Measured.NOTHING);
         var cases = in.orElse("load-cases", later(() -> LoadCaseReader.loadCases()), List.<LoadCase>of());
         var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
+        var infusion = in.optional("infusion", later(() -> InfusionReader.infusion()));
         in.requireSound();
+        List<Layer> all = counted(mirror.get() ? Mirror.of(list.get()) : list.get());
         return new Zone(
                 name.get(),
                 area.get(),
                 count.get(),
                 coats.get(),
-                counted(mirror.get() ? Mirror.of(list.get()) : list.get()),
+                all,
                 trim.get(),
                 own.orElse(contents),
                 measured.get(),
                 cases.get(),
                 limits.get(),
-                Optional.empty());
+                infusions.ofZone(in, infusion.get(), all));
     }
 
     private List<Layer> counted(List<Layer> all) {

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import laminate.material.Fibre;
+import laminate.material.Figure;
 import laminate.material.Form;
 import laminate.material.Resin;
 import laminate.process.ConsumableUse;
@@ -15,9 +18,12 @@ import laminate.process.ContentSet;
 import laminate.process.FibreContent;
 import laminate.process.Labour;
 import laminate.process.Loss;
+import laminate.process.Mixing;
 import laminate.process.Operation;
 import laminate.process.Process;
+import laminate.process.ShopFloor;
 import laminate.process.StiffnessBasis;
+import laminate.process.WorkingDay;
 import laminate.process.Workshop;
 import laminate.theory.Micromechanics;
 import laminate.unit.PriceBasis;
@@ -159,6 +165,47 @@ class WorkshopFileTest {
                         ConsumableUse.Basis.EDGE,
                         ConsumableUse.Basis.AREA);
         assertThat(read("consumables: 7 %\n").workshop().consumables().share()).hasValue(0.07);
+    }
+
+    @Test
+    void theShopFloorIsRead() {
+        ShopFloor own = read("""
+                labour: {rate: 28 GBP/h, crew: 3}
+                mixing: {usable-share: 60 %, resin-scale: 10 g, agent-scale: 1 g, pump-stroke: 10 ml, largest-mix: 1.5 kg, mixing-time: 3 min}
+                working-day: {start: 8:30, length: 7.5 h}
+                styrene-limit: 426 mg/m³
+                """).workshop().shopFloor();
+        assertThat(own)
+                .isEqualTo(new ShopFloor(
+                        3,
+                        new Mixing(
+                                Figure.stated(0.6),
+                                0.01,
+                                0.001,
+                                OptionalDouble.of(1e-5),
+                                OptionalDouble.of(1.5),
+                                Figure.stated(180)),
+                        new WorkingDay(LocalTime.of(8, 30), 27_000),
+                        Optional.of(Figure.stated(426e-6))));
+    }
+
+    @Test
+    void theShopFloorIsUsualWhereNothingIsStated() {
+        assertThat(read("mixing: {largest-mix: 1 kg}\nworking-day: {start: 07:00}\n")
+                        .workshop()
+                        .shopFloor())
+                .isEqualTo(new ShopFloor(
+                        1,
+                        new Mixing(
+                                Mixing.USUAL.usableShare(),
+                                0.005,
+                                1e-4,
+                                OptionalDouble.empty(),
+                                OptionalDouble.of(1),
+                                Mixing.USUAL.mixingTime()),
+                        new WorkingDay(LocalTime.of(7, 0), WorkingDay.USUAL.length()),
+                        Optional.empty()));
+        assertThat(read("temperature: 20 °C\n").workshop().shopFloor()).isEqualTo(ShopFloor.USUAL);
     }
 
     @Test

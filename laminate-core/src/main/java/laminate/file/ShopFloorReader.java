@@ -1,0 +1,84 @@
+package laminate.file;
+
+import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.orNone;
+import static laminate.file.Scalars.quantity;
+
+import java.time.LocalTime;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import laminate.material.Figure;
+import laminate.process.Mixing;
+import laminate.process.WorkingDay;
+import laminate.unit.Dimension;
+
+/** Reads how a workshop mixes, its working day and its limit of styrene in the air. */
+final class ShopFloorReader {
+
+    private static final Reading<Double> MASS = quantity(Dimension.MASS, Bounds.POSITIVE);
+    private static final Pattern TIME_OF_DAY = Pattern.compile("([01]?[0-9]|2[0-3]):[0-5][0-9]");
+    private static final double DAY = 24 * 3600;
+
+    private ShopFloorReader() {}
+
+    static Reading<Mixing> mixing() {
+        return mapping(Keys.MIXING, ShopFloorReader::mixing);
+    }
+
+    private static Mixing mixing(Fields in) {
+        var share = in.optional(
+                "usable-share", quantity(Dimension.FRACTION, Bounds.above(0, 1, "above 0 % and up to 100 %")));
+        var resinStep = in.orElse("resin-scale", MASS, Mixing.USUAL.resinStep());
+        var agentStep = in.orElse("agent-scale", MASS, Mixing.USUAL.agentStep());
+        var stroke = in.optional("pump-stroke", quantity(Dimension.VOLUME, Bounds.POSITIVE));
+        var largest = in.optional("largest-mix", MASS);
+        var time = in.optional("mixing-time", quantity(Dimension.TIME, Bounds.NOT_NEGATIVE));
+        in.requireSound();
+        return new Mixing(
+                stated(share.get()).orElse(Mixing.USUAL.usableShare()),
+                resinStep.get(),
+                agentStep.get(),
+                orNone(stroke.get()),
+                orNone(largest.get()),
+                stated(time.get()).orElse(Mixing.USUAL.mixingTime()));
+    }
+
+    private static Optional<Figure> stated(Optional<Double> value) {
+        return value.map(Figure::stated);
+    }
+
+    static Reading<WorkingDay> workingDay() {
+        return mapping(Keys.WORKING_DAY, ShopFloorReader::workingDay);
+    }
+
+    private static WorkingDay workingDay(Fields in) {
+        var start = in.orElse("start", timeOfDay(), WorkingDay.USUAL.start());
+        var length = in.orElse(
+                "length",
+                quantity(Dimension.TIME, Bounds.above(0, DAY, "more than zero and up to 24 h")),
+                WorkingDay.USUAL.length());
+        in.requireSound();
+        return new WorkingDay(start.get(), length.get());
+    }
+
+    private static Reading<LocalTime> timeOfDay() {
+        return new ScalarReading<>() {
+            @Override
+            LocalTime of(String text) {
+                String time = text.strip();
+                if (!TIME_OF_DAY.matcher(time).matches()) {
+                    throw new IllegalArgumentException(
+                            Complaints.shown(text) + " is no time of day; one as in 08:00 is accepted, 00:00 to 23:59");
+                }
+                return LocalTime.parse(time.length() < 5 ? "0" + time : time);
+            }
+        };
+    }
+
+    static Reading<Figure> styreneLimit() {
+        return quantity(
+                        Dimension.DENSITY,
+                        Bounds.above(0, 0.01, "more than zero and up to 10000 mg/m³; a limit is some 50 to 500 mg/m³"))
+                .map(Figure::stated);
+    }
+}
