@@ -66,15 +66,51 @@ class SchemaValidationTest {
             limits: {deflection: 1/100 span, reserve-factor: {first-ply: 1.5}, mass: 25 kg}
             """;
 
+    private static final String PLANNED = """
+            part: Hatch cover
+            process: infusion
+            resin: epoxy-infusion
+            schedules: {shell: [biaxial-600], light: [biaxial-45-400]}
+            alternatives: {shell: light}
+            zones:
+              - name: cover
+                area: 0.8 m²
+                layers: [{schedule: shell}]
+                infusion:
+                  feed: centre
+                  feed-radius: 20 mm
+                  flow-length: 400 mm
+                  driving-pressure: 95 kPa
+                  cross-permeability: 4e-11 m²
+                  strip-test: {length: 300 mm, time: 474 s, vacuum: 900 mbar}
+            infusion:
+              feed: line
+              flow-length: 1 m
+              vacuum: 950 mbar
+              viscosity: 0.2 Pa·s
+              porosity: 50 %
+              permeability: 1e-10 m²
+              permeability-at: 45 %
+              compaction: {exponent: 0.07}
+              segments: [{length: 0.4 m, porosity: 45 %}, {length: 0.6 m}]
+              mesh: {thickness: 1 mm, permeability: 3e-9 m², porosity: 80 %}
+              hose: {bore: 10 mm, length: 2 m}
+              leak: {drop: 10 mbar, time: 10 min}
+            tooling: [{process: infusion, price: 1400 GBP, life: 300}, {set-up: 6 h}]
+            """;
+
     private static final Map<String, String> OTHERS = Map.of("workshop", """
             temperature: 18 °C
             fibre-content: [{process: infusion, kind: mat, fibre-volume-fraction: 25 %}]
             loss: {infusion: {resin: 8 %, lines: 0.35 kg}}
-            labour: {rate: 28 GBP/h, operations: {lay-up: 0.2 h/m² per layer, setting up: 0.75 h}}
+            labour: {rate: 28 GBP/h, crew: 2, operations: {lay-up: 0.2 h/m² per layer, setting up: 0.75 h}}
             consumables: [{material: peel-ply, amount: 1.15 m², per: m²}, {material: brush, amount: 2 piece, per: moulding}]
             micromechanics: marine-rule
             knock-down: {woven: 90 %}
             strength: library
+            mixing: {usable-share: 70 %, resin-scale: 5 g, pump-stroke: 10 ml, mixing-time: 2 min}
+            working-day: {start: 08:00, length: 7.5 h}
+            styrene-limit: 426 mg/m³
             """, "prices", """
             currency: GBP
             date: 2026-01-15
@@ -258,6 +294,52 @@ class SchemaValidationTest {
         assertThat(faults("part", PART + CARRYING.replace(right, wrong))).isNotEmpty();
     }
 
+    @Test
+    void takesThePlannedPartThatTheSlipsAreMadeIn() {
+        assertThat(faults("part", PLANNED)).isEmpty();
+        assertThat(faults(
+                        "part",
+                        PLANNED.replace("permeability: 1e-10 m²\n  permeability-at: 45 %", "permeability: typical")))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "feed: line | feed: edge", // an unknown word
+                "feed: line | feed: rim", // a rim without its radius
+                "feed: centre | feed: line", // a line with a radius
+                "feed: centre | feed: rim", // resin that runs across from a rim
+                "'feed: line' | 'margin: 70 %'", // a missing key
+                "vacuum: 950 mbar | vacuum: 950", // a bare number
+                "vacuum: 950 mbar | vacuum: 950 mm", // a unit of another dimension
+                "vacuum: 950 mbar | rise: 1 m", // neither of the two pressures
+                "driving-pressure: 95 kPa | {driving-pressure: 95 kPa, vacuum: 950 mbar}", // no key at all
+                "vacuum: 900 mbar | vacuum: 900 mbar, driving-pressure: 90 kPa", // both pressures
+                "0.2 Pa·s | 0.2 Pa", // a unit of another dimension
+                "permeability: 1e-10 m² | permeability: 1e-10", // a bare number
+                "permeability: 1e-10 m² | permeability: 1e-10 ft²", // a unit of an area
+                "permeability: 1e-10 m² | permeability: usual", // another word
+                "permeability: 1e-10 m² | permeability: typical", // measured at a content, and yet not measured
+                "exponent: 0.07 | exponent: 7 %", // a share where a number is wanted
+                "'length: 0.4 m, porosity' | porosity", // a segment without its length
+                "'thickness: 1 mm, ' | ''", // a mesh without its thickness
+                "bore: 10 mm | bor: 10 mm", // an unknown key
+                "'drop: 10 mbar, ' | ''", // a leak test without its drop
+                "', time: 474 s' | ''", // a strip test without its time
+                "'price: 1400 GBP, ' | ''", // a life without a price
+                "life: 300 | life: 300.5", // half a part
+                "set-up: 6 h | process: vacuum bag", // nothing stated
+                "1400 GBP | 1400", // a price without its currency
+                "shell: light | shell: Light one" // no id
+            })
+    void refusesSlipsInWhatAPartIsPlannedBy(String right, String wrong) {
+        assertThat(PLANNED).containsOnlyOnce(right);
+
+        assertThat(faults("part", PLANNED.replace(right, wrong))).isNotEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -301,6 +383,12 @@ class SchemaValidationTest {
                 "workshop | 1.15 m² | 1.15", // an amount without its measure
                 "workshop | marine-rule | marine rule", // an unknown model
                 "workshop | strength: library | strength: handbook", // an unknown way to reckon strength
+                "workshop | crew: 2 | crew: 0", // nobody
+                "workshop | usable-share: 70 % | usable-share: 0.7", // a share without its sign
+                "workshop | resin-scale: 5 g | resin-scale: 5 ml", // a unit of another dimension
+                "workshop | 08:00 | 8 h", // no time of day
+                "workshop | 08:00 | '24:00'", // a time of the next day
+                "workshop | mg/m³ | mg/m²", // a unit of no dimension
                 "prices | currency: GBP | date: 2026-01-16", // a missing key
                 "prices | 3.10 GBP/kg | 3.10", // a price without currency and measure
                 "prices | 3.10 GBP/kg | 3.10 GBP/h", // a material by the hour
