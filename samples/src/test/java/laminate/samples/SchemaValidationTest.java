@@ -315,8 +315,8 @@ class SchemaValidationTest {
                 "vacuum: 950 mbar | vacuum: 950", // a bare number
                 "vacuum: 950 mbar | vacuum: 950 mm", // a unit of another dimension
                 "vacuum: 950 mbar | rise: 1 m", // neither of the two pressures
-                "driving-pressure: 95 kPa | {driving-pressure: 95 kPa, vacuum: 950 mbar}", // no key at all
-                "vacuum: 900 mbar | vacuum: 900 mbar, driving-pressure: 90 kPa", // both pressures
+                "feed-radius: 20 mm | 'feed-radius: 20 mm\n      vacuum: 950 mbar'", // both pressures
+                "vacuum: 900 mbar | vacuum: 900 mbar, driving-pressure: 90 kPa", // both, of the test
                 "0.2 Pa·s | 0.2 Pa", // a unit of another dimension
                 "permeability: 1e-10 m² | permeability: 1e-10", // a bare number
                 "permeability: 1e-10 m² | permeability: 1e-10 ft²", // a unit of an area
