@@ -8,7 +8,8 @@ import java.util.OptionalDouble;
 /**
  * The dry layers as the resin finds them.
  *
- * @param porosity φ = 1 − V<sub>f</sub> (1), empty for that of the layers
+ * @param porosity φ = 1 − V<sub>f</sub> (1), empty for that of the layers; where these tell their fibre content it is theirs
+ *     that counts, as they may be laid by another process or schedule than was thought of here
  * @param permeability K along the flow, empty only where every segment has its own
  * @param crossPermeability K across the flow of a centre feed (m²), empty where it is the same
  * @param throughPermeability K through the thickness (m²), which decides how far the laminate lags behind the mesh
