@@ -39,7 +39,7 @@ class ArchitectureTest {
             "laminate.theory.beam",
             "laminate.theory.panel",
             "laminate.process",
-            "laminate.part.infusion",
+            "laminate.process.flow",
             "laminate.part",
             "laminate.estimate",
             "laminate.check",
