@@ -25,9 +25,56 @@ public record Compaction(double fibreVolumeFraction, double pressure, double exp
         exponent(exponent);
     }
 
-    private static void exponent(double b) {
+    /**
+     * Fibre content at a pressure, V = Vref (P/Pref)^b.
+     *
+     * @param Vref fibre volume fraction at Pref
+     * @param Pref pressure of reference (Pa)
+     * @param b exponent
+     * @param P pressure on the fibres (Pa)
+     * @return V
+     * @throws IllegalArgumentException if an argument is out of its range, or the bed would be solid fibre
+     */
+    public static double fibreVolumeFraction(double Vref, double Pref, double b, double P) {
+        Flow.fibreFraction(Vref);
+        double ratio = Require.positive("pressure", P) / Require.positive("pressure of reference", Pref);
+        return Flow.fibreFraction(Vref * Math.pow(ratio, exponent(b)));
+    }
+
+    /**
+     * Exponent from two points, b = ln(V2/V1)/ln(P2/P1). Where resin was let out between them it comes out too high.
+     *
+     * @param V1 fibre volume fraction at P1
+     * @param P1 pressure on the fibres (Pa)
+     * @param V2 fibre volume fraction at P2
+     * @param P2 another pressure (Pa)
+     * @return b
+     * @throws IllegalArgumentException if an argument is out of its range, the pressures are equal, or b would not lie
+     *     from 0 to below 1
+     */
+    public static double exponent(double V1, double P1, double V2, double P2) {
+        double ratio = Require.positive("pressure", P2) / Require.positive("pressure", P1);
+        if (ratio == 1) {
+            throw new IllegalArgumentException("an exponent needs two pressures, both were " + P1 + " Pa");
+        }
+        return exponent(Math.log(Flow.fibreFraction(V2) / Flow.fibreFraction(V1)) / Math.log(ratio));
+    }
+
+    /**
+     * Fibre content at a pressure.
+     *
+     * @param P pressure on the fibres (Pa)
+     * @return V
+     * @throws IllegalArgumentException if the pressure is not positive, or the bed would be solid fibre
+     */
+    public double at(double P) {
+        return fibreVolumeFraction(fibreVolumeFraction, pressure, exponent, P);
+    }
+
+    static double exponent(double b) {
         if (!(b >= 0 && b < 1)) {
             throw new IllegalArgumentException("compaction exponent must lie from 0 to below 1, was " + b);
         }
+        return b;
     }
 }

@@ -21,14 +21,4 @@ public record Drive(double pressure, double density) {
         Flow.drivingPressure(pressure);
         Require.positive("density", density);
     }
-
-    /**
-     * What the height leaves of the pressure.
-     *
-     * @param height of the front above the feed (m)
-     * @return ΔP − ρ g z (Pa), zero or below where the resin cannot get there
-     */
-    double left(double height) {
-        return pressure - density * GRAVITY * height;
-    }
 }

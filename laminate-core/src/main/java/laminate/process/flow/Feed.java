@@ -8,33 +8,8 @@ public sealed interface Feed {
     /** From a line along one edge; the front stays as long as the line. */
     Feed LINE = new Line();
 
-    /**
-     * Width of the front at a position, against that of a strip: constant for a line, 2πr for a disc.
-     *
-     * @param position distance from the feed along the flow (m)
-     * @return per metre of feed line, 1; for a disc the circumference (m)
-     */
-    double front(double position);
-
-    /**
-     * The longest way there is.
-     *
-     * @return length (m); infinite but for a rim, where it is the radius
-     */
-    double longest();
-
     /** From a line along one edge. */
-    record Line() implements Feed {
-        @Override
-        public double front(double position) {
-            return 1;
-        }
-
-        @Override
-        public double longest() {
-            return Double.POSITIVE_INFINITY;
-        }
-    }
+    record Line() implements Feed {}
 
     /**
      * From a round feed in the middle, outwards.
@@ -49,16 +24,6 @@ public sealed interface Feed {
          */
         public Centre {
             Require.positive("radius of the feed", radius);
-        }
-
-        @Override
-        public double front(double position) {
-            return 2 * Math.PI * (radius + position);
-        }
-
-        @Override
-        public double longest() {
-            return Double.POSITIVE_INFINITY;
         }
     }
 
@@ -75,16 +40,6 @@ public sealed interface Feed {
          */
         public Rim {
             Require.positive("radius of the rim", radius);
-        }
-
-        @Override
-        public double front(double position) {
-            return 2 * Math.PI * Math.max(0, radius - position);
-        }
-
-        @Override
-        public double longest() {
-            return radius;
         }
     }
 }

@@ -32,9 +32,9 @@ public record FlowPath(Feed feed, List<FlowSegment> segments, double rise, Optio
             throw new IllegalArgumentException(
                     "the rise must not be more than the flow length of " + length + " m, was " + rise + " m");
         }
-        if (length > feed.longest() * (1 + ROUNDING)) {
+        if (feed instanceof Feed.Rim rim && length > rim.radius() * (1 + ROUNDING)) {
             throw new IllegalArgumentException("the flow length must not be more than the radius of the rim of "
-                    + feed.longest() + " m, was " + length + " m");
+                    + rim.radius() + " m, was " + length + " m");
         }
     }
 

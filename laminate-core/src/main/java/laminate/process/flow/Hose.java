@@ -46,7 +46,8 @@ public record Hose(double bore, double length) {
      */
     public static double resistance(double d, double L) {
         Require.positive("bore", d);
-        return Require.finite("resistance of the hose", 128 * Require.positive("length", L) / (Math.PI * d * d * d * d));
+        return Require.finite(
+                "resistance of the hose", 128 * Require.positive("length", L) / (Math.PI * d * d * d * d));
     }
 
     /**

@@ -86,13 +86,4 @@ public record RisingViscosity(double initial, OptionalDouble timeConstant) {
                 ? time
                 : -timeConstant.getAsDouble() * Math.expm1(-time / timeConstant.getAsDouble());
     }
-
-    /**
-     * How far the resin ever gets, as the time it would take at the viscosity of the start.
-     *
-     * @return τ (s); empty if the viscosity is constant
-     */
-    public OptionalDouble longestTimeAtInitial() {
-        return timeConstant;
-    }
 }

@@ -47,8 +47,8 @@ public record Supply(List<Hose> hoses, double section) {
     }
 
     /**
-     * Resistance of the hoses in terms of the laminate, R A with R = Σ 128 L/(π d⁴): it adds to the laminate's own
-     * ∫ ds/(K b) with b the width of the front of {@link Feed#front}.
+     * Resistance of the hoses in terms of the laminate, Σ 128 L/(π d⁴) times the section: it adds to the laminate's own
+     * ∫ ds/(K b) with b the width of the front, 1 for a line and 2πr for a disc.
      *
      * @return for a feed line ∫ ds/K (1/m), for a disc ∫ ds/(2πr K) (1/m²)
      */
