@@ -11,7 +11,7 @@ import laminate.theory.Require;
  * {@linkplain laminate.process.flow package}.
  */
 public final class Darcy {
-    /** Below this share of the pressure the logarithm of the rise loses digits, and its series is summed instead. */
+    /** Below this share, of pressure or of radius, the formulas with a logarithm lose digits; a series is summed instead. */
     private static final double SMALL_SHARE = 0.1;
 
     private Darcy() {}
@@ -190,8 +190,7 @@ public final class Darcy {
         if (!(R >= r0)) {
             throw new IllegalArgumentException("the front lies outside the feed of radius " + r0 + " m, was " + R);
         }
-        double square = R * R * Math.log(R / r0) - (R - r0) * (R + r0) / 2;
-        return Require.finite("time", square / (2 * speed(phi, mu, K, dP)));
+        return Require.finite("time", r0 * r0 * discFactor((R - r0) / r0) / (2 * speed(phi, mu, K, dP)));
     }
 
     /**
@@ -210,7 +209,24 @@ public final class Darcy {
     public static double rimTime(double phi, double mu, double R, double r, double K, double dP) {
         Require.positive("radius of the rim", R);
         Require.within("radius of the front", r, R);
-        double turned = r == 0 ? 0 : r * r * Math.log(R / r);
-        return Require.finite("time", ((R - r) * (R + r) / 2 - turned) / (2 * speed(phi, mu, K, dP)));
+        return Require.finite("time", R * R * discFactor((r - R) / R) / (2 * speed(phi, mu, K, dP)));
+    }
+
+    /**
+     * q² ln q − (q² − 1)/2 with q = 1 + e the radius of the front against that of the feed, from a centre and from a rim
+     * alike. Near the feed, e² + 2 (e³/(1·2·3) − e⁴/(2·3·4) + …).
+     */
+    private static double discFactor(double e) {
+        if (Math.abs(e) > SMALL_SHARE) {
+            double q = 1 + e;
+            return q == 0 ? 0.5 : q * q * Math.log(q) - e * (2 + e) / 2;
+        }
+        double sum = 1;
+        double power = e;
+        for (int n = 2; Math.abs(power) > 1e-18; n++) {
+            sum += 2 * power / ((n - 1.0) * n * (n + 1));
+            power *= -e;
+        }
+        return e * e * sum;
     }
 }

@@ -8,7 +8,7 @@ import laminate.theory.Require;
  * A filling: where the front of the resin stands at which time.
  *
  * <p>A viscosity that rises alike everywhere slows all flow by the same factor, so a filling is solved at the viscosity
- * of the start and its time transformed by {@link RisingViscosity#time}. Solved to 1e-9 or better; the permeability decides
+ * of the start and its time transformed by {@link RisingViscosity#time}. Solved to 1e-8 or better; the permeability decides
  * how true it is ({@linkplain laminate.process.flow package}).
  */
 public final class Filling {

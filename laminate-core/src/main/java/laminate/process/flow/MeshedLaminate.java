@@ -51,8 +51,8 @@ public record MeshedLaminate(
     }
 
     /**
-     * How far behind the front of the mesh the laminate is wet to a depth, y = (3/√A) [√(B + 2η/3) − √B]; √(6 η K1 h1
-     * …) where the mesh itself holds nothing.
+     * How far behind the front of the mesh the laminate is wet to a depth, y = (3/√A) [√(B + 2η/3) − √B], which is √(6 η
+     * K1 h1/Kz) where the mesh itself holds next to nothing.
      *
      * @param A Kz/(K1 h1) (1/m)
      * @param B φ1 h1/φ2 (m), may be 0

@@ -79,6 +79,9 @@ final class RigidAdvance implements Advance {
     /** Newton's method on the time, halved where it leaves the bracket. */
     @Override
     public double position(double time) {
+        if (time == 0) {
+            return 0;
+        }
         double low = 0;
         double high = bracket(time);
         if (time(high) <= time) {

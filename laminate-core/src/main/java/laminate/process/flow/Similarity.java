@@ -16,7 +16,7 @@ package laminate.process.flow;
  * nothing is added to g, which keeps it so.
  */
 final class Similarity {
-    /** Runge–Kutta of the fourth order: a step of a tenth of an e-fold of pressure is good to 1e-8. */
+    /** Runge–Kutta of the fourth order: with this share of an e-fold of pressure a step, the answer is good to 1e-8. */
     private static final double STEP = 0.05;
 
     private static final int LEAST_STEPS = 64;
