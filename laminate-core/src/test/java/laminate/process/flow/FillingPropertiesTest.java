@@ -139,7 +139,11 @@ class FillingPropertiesTest {
         Filling up = Filling.of(path(Feed.LINE, BED.withLength(10)).withRise(10), DRIVE, CONSTANT);
         assertThat(up.fillTime()).isEmpty();
         assertThat(up.timeAt(9)).isEmpty();
-        assertThat(up.timeAt(8.8)).isPresent();
+        for (double near : new double[] {8, 8.8, top - 1e-3, top - 1e-6}) {
+            double closed = Darcy.riseTime(0.5, MU, near, 1e-10, 95e3, 1100 * Drive.GRAVITY)
+                    .orElseThrow();
+            assertThat(up.timeAt(near).orElseThrow() / closed).isCloseTo(1, within(1e-10));
+        }
         assertThat(up.greatestLength().orElseThrow()).isCloseTo(top, within(1e-12));
         assertThat(up.positionAt(1e9)).isCloseTo(top, within(1e-6)).isLessThanOrEqualTo(top);
         assertThat(Darcy.riseTime(0.5, MU, 10, 1e-10, 95e3, 1100 * Drive.GRAVITY))
