@@ -39,6 +39,7 @@ class ArchitectureTest {
             "laminate.theory.beam",
             "laminate.theory.panel",
             "laminate.process",
+            "laminate.process.cure",
             "laminate.process.flow",
             "laminate.part",
             "laminate.estimate",
