@@ -1,5 +1,6 @@
 package laminate.material;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -180,7 +181,8 @@ public record Resin(
     /**
      * Checks the resin.
      *
-     * @throws IllegalArgumentException if a figure is missing, out of place or impossible, or no agent cures it
+     * @throws IllegalArgumentException if a figure is missing, out of place or impossible, no agent cures it, or a gel
+     *     time is given twice
      */
     public Resin {
         figures.check(id, REQUIRED, OPTIONAL);
@@ -198,6 +200,17 @@ public record Resin(
         gelPoints = List.copyOf(gelPoints);
         if (cures.isEmpty()) {
             throw new IllegalArgumentException(id + " names no agent that cures it");
+        }
+        checkOnce(id, gelPoints);
+    }
+
+    private static void checkOnce(String id, List<GelPoint> points) {
+        Set<List<Object>> seen = new HashSet<>();
+        for (GelPoint point : points) {
+            if (!seen.add(List.of(point.agent(), point.amount(), point.temperature()))) {
+                throw new IllegalArgumentException(id + " has two gel times with " + point.amount() + " of "
+                        + point.agent() + " at " + point.temperature() + " K");
+            }
         }
     }
 

@@ -34,8 +34,7 @@ public final class Arrhenius {
      * @throws IllegalArgumentException if time or a temperature is not above zero, or the result is not finite
      */
     public static double time(double time, double activationEnergy, double from, double to) {
-        return Checks.positive("time", time)
-                * Checks.finite("factor of time", Math.exp(activationEnergy / GAS_CONSTANT * inverse(from, to)));
+        return shifted(Checks.positive("time", time), activationEnergy, from, to);
     }
 
     /**
@@ -55,6 +54,12 @@ public final class Arrhenius {
             throw new IllegalArgumentException("two temperatures are wanted, not " + temperature1 + " K twice");
         }
         return GAS_CONSTANT * Math.log(ratio) / inverse;
+    }
+
+    /** A quantity that falls with temperature as exp(E/(R T)) does, from one temperature to another. */
+    static double shifted(double quantity, double energy, double from, double to) {
+        double factor = Math.exp(Checks.notNegative("activation energy", energy) / GAS_CONSTANT * inverse(from, to));
+        return Checks.finite("a time or viscosity", quantity * factor);
     }
 
     private static double inverse(double from, double to) {
