@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import laminate.unit.Significant;
 
 /**
  * A resin, and what is applied like one: gelcoat, flowcoat, barrier coat, bonding paste, paint.
@@ -208,8 +209,9 @@ public record Resin(
         Set<List<Object>> seen = new HashSet<>();
         for (GelPoint point : points) {
             if (!seen.add(List.of(point.agent(), point.amount(), point.temperature()))) {
-                throw new IllegalArgumentException(id + " has two gel times with " + point.amount() + " of "
-                        + point.agent() + " at " + point.temperature() + " K");
+                throw new IllegalArgumentException(id + " has two gel times with "
+                        + Significant.format(point.amount() * 100, 4) + " % of " + point.agent() + " at "
+                        + Significant.format(point.temperature() - 273.15, 4) + " °C");
             }
         }
     }

@@ -144,6 +144,22 @@ class MaterialValuesTest {
     }
 
     @Test
+    void aGelTimeIsGivenOnce() {
+        Resin.GelPoint point = new Resin.GelPoint("mekp", 0.015, 293.15, Figure.stated(1200));
+        Resin.GelPoint other = new Resin.GelPoint("mekp", 0.015, 293.15, Figure.stated(1300));
+        assertThatThrownBy(() -> new Resin(
+                        "r",
+                        "r",
+                        Resin.Family.POLYESTER,
+                        Resin.Use.LAMINATING,
+                        false,
+                        POLYESTER.figures(),
+                        POLYESTER.cures(),
+                        List.of(point, other)))
+                .hasMessage("r has two gel times with 1.500 % of mekp at 20.00 °C");
+    }
+
+    @Test
     void usesAndFamiliesAreToldApart() {
         assertThat(Resin.Use.INFUSION.isLaminating()).isTrue();
         assertThat(PASTE.use().isLaminating() || PASTE.use().isCoating()).isFalse();

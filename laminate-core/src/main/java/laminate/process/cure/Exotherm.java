@@ -9,6 +9,9 @@ import laminate.process.Range;
  * heat at a steady rate over the release time while it cools at its faces; that holds for a Biot number below about
  * {@value #GREATEST_BIOT}. Above, the middle gets warmer than the lumped rise tells, and only the ceiling is sure.
  *
+ * <p>The release time is that of a cup of neat resin, which its own heat hurries on. A thin laminate stays cooler, gives
+ * its heat off over longer and stays cooler still: for it the lumped rise is on the high side.
+ *
  * @param adiabaticRise rise without any cooling (K)
  * @param lumpedRise peak of the rise with cooling at the faces (K)
  * @param biot Biot number of the layer

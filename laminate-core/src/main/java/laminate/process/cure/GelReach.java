@@ -54,8 +54,7 @@ final class GelReach {
     private record Run(double from, double to, List<Span> spans) {
         String words() {
             String doses = from == to ? percent(from) : percent(from) + " to " + percent(to);
-            return doses + " "
-                    + spans.stream().map(GelReach::temperatures).collect(Collectors.joining(" and "));
+            return doses + " " + spans.stream().map(GelReach::temperatures).collect(Collectors.joining(" and "));
         }
     }
 

@@ -133,7 +133,8 @@ public final class GelTimes {
         return reaching.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Span(
-                        reaching.get(0).dose(), reaching.get(reaching.size() - 1).dose()));
+                        reaching.get(0).dose(),
+                        reaching.get(reaching.size() - 1).dose()));
     }
 
     /**
@@ -146,12 +147,10 @@ public final class GelTimes {
      */
     public List<Span> temperatures(double dose) {
         Checks.positive("dose", dose);
-        List<Span> notAbove = spans(rows.stream()
-                .filter(row -> row.dose() < dose || row.isAt(dose))
-                .toList());
-        List<Span> notBelow = spans(rows.stream()
-                .filter(row -> row.dose() > dose || row.isAt(dose))
-                .toList());
+        List<Span> notAbove = spans(
+                rows.stream().filter(row -> row.dose() < dose || row.isAt(dose)).toList());
+        List<Span> notBelow = spans(
+                rows.stream().filter(row -> row.dose() > dose || row.isAt(dose)).toList());
         List<Span> both = new ArrayList<>();
         for (Span lower : notAbove) {
             for (Span upper : notBelow) {
