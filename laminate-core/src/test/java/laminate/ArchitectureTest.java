@@ -41,6 +41,7 @@ class ArchitectureTest {
             "laminate.process",
             "laminate.process.cure",
             "laminate.process.flow",
+            "laminate.part.infusion",
             "laminate.part",
             "laminate.estimate",
             "laminate.check",
