@@ -43,7 +43,7 @@ final class GelReach {
         if (next.spans.isEmpty()) {
             return;
         }
-        if (last >= 0 && runs.get(last).spans.equals(next.spans) && runs.get(last).to == next.from) {
+        if (last >= 0 && runs.get(last).spans.equals(next.spans)) {
             runs.set(last, new Run(runs.get(last).from, next.to, next.spans));
         } else {
             runs.add(next);

@@ -127,6 +127,13 @@ class GelTimesTest {
         assertThat(times.reach()).isEqualTo(words);
     }
 
+    @Test
+    void dosesThatLieCloseAreToldApart() {
+        GelTimes close = of(point(1.5, 20, 30), point(1.51, 20, 29));
+        assertThat(close.at(kelvin(20), 0.0151).seconds()).isEqualTo(29 * MINUTE);
+        assertThat(close.at(kelvin(20), 0.01505).seconds()).isBetween(29 * MINUTE, 30 * MINUTE);
+    }
+
     /** A single cup test beside a chart takes nothing of the chart away. */
     @Test
     void aPointOfOnesOwnLeavesTheChartAsItWas() {
@@ -188,6 +195,7 @@ class GelTimesTest {
                 .returns(Status.MEMORY, GelTime::status)
                 .returns("between points of: chart; handbook", GelTime::source);
         assertThat(mixed.at(kelvin(20), 0.015)).returns(Status.USER, GelTime::status);
+        assertThat(mixed.at(kelvin(22), 0.02)).returns(Status.COMMON_PRACTICE, GelTime::status);
         assertThat(mixed.at(kelvin(25), 0.015)).returns(Status.COMMON_PRACTICE, GelTime::status);
         assertThat(mixed.at(kelvin(22), 0.015).source())
                 .isEqualTo("between points of: chart; handbook; own cup; habit");
