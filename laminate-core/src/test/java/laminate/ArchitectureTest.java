@@ -45,6 +45,7 @@ class ArchitectureTest {
             "laminate.part",
             "laminate.estimate",
             "laminate.check",
+            "laminate.compare",
             "laminate.file");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
