@@ -37,7 +37,7 @@ final class Levers {
     private static Ply layer(Ply ply, Lever lever, double factor) {
         Lamina lamina = ply.lamina();
         return switch (lever) {
-            case LAMINATE_THICKNESS, FACE_THICKNESS -> thicker(ply, factor);
+            case LAMINATE_THICKNESS, FACE_THICKNESS -> ply.thickerBy(factor);
             case LAYER_STIFFNESS -> with(ply, lamina.scaledBy(factor));
             case PLY_STRENGTH ->
                 with(ply, stronger(lamina, lamina.strength().map(strength -> stronger(strength, factor))));
@@ -48,17 +48,13 @@ final class Levers {
     private static Ply core(Ply ply, Lever lever, double factor) {
         Lamina lamina = ply.lamina();
         return switch (lever) {
-            case LAMINATE_THICKNESS, CORE_THICKNESS -> thicker(ply, factor);
+            case LAMINATE_THICKNESS, CORE_THICKNESS -> ply.thickerBy(factor);
             case CORE_STIFFNESS, CORE_SHEAR_STIFFNESS ->
                 with(ply, lamina.withTransverseShear(factor * lamina.G13(), factor * lamina.G23()));
             case CORE_SHEAR_STRENGTH -> with(ply, stronger(lamina, core(lamina, factor, 1)));
             case CORE_COMPRESSIVE_STRENGTH -> with(ply, stronger(lamina, core(lamina, 1, factor)));
             default -> ply;
         };
-    }
-
-    private static Ply thicker(Ply ply, double factor) {
-        return new Ply(ply.lamina(), factor * ply.thickness(), ply.angleDegrees());
     }
 
     private static Ply with(Ply ply, Lamina lamina) {

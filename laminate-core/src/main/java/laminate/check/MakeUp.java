@@ -13,7 +13,6 @@ import laminate.material.Core;
 import laminate.material.Property;
 import laminate.part.BulkerLayer;
 import laminate.part.CoreLayer;
-import laminate.theory.CoreStrength;
 import laminate.theory.Laminate;
 import laminate.theory.Ply;
 import laminate.theory.sandwich.LocalChecks;
@@ -37,7 +36,7 @@ record MakeUp(Laminate laminate, Map<Integer, CoreSupport> cores) {
                 cores.put(last, support(core.core()));
             } else if (layer.layer() instanceof BulkerLayer bulker) {
                 cores.put(last, foam(bulker.bulker().figures().value(Property.E)));
-            } else if (isCore(layer.plies().get(0))) {
+            } else if (layer.plies().get(0).isCore()) {
                 cores.put(last, foam(layer.plies().get(0).lamina().E2()));
             }
             ply = last + 1;
@@ -61,12 +60,8 @@ record MakeUp(Laminate laminate, Map<Integer, CoreSupport> cores) {
     static int bareCores(ZoneEstimate zone) {
         return (int) zone.layers().stream()
                 .filter(layer -> !(layer.layer() instanceof CoreLayer) && !(layer.layer() instanceof BulkerLayer))
-                .filter(layer -> isCore(layer.plies().get(0)))
+                .filter(layer -> layer.plies().get(0).isCore())
                 .count();
-    }
-
-    private static boolean isCore(Ply ply) {
-        return ply.lamina().strength().orElse(null) instanceof CoreStrength;
     }
 
     boolean isCore(int ply) {

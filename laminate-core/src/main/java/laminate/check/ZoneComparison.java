@@ -11,14 +11,13 @@ import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import laminate.estimate.Cost;
+import laminate.estimate.CostHead;
 import laminate.estimate.Estimator;
-import laminate.estimate.MaterialQuantity;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.ZoneEstimate;
 import laminate.part.Measured;
 import laminate.part.Part;
 import laminate.part.Zone;
-import laminate.theory.CoreStrength;
 import laminate.theory.Equivalence;
 import laminate.theory.Equivalence.Stiffness;
 import laminate.theory.Laminate;
@@ -193,21 +192,11 @@ public record ZoneComparison(
                 zone.contents(),
                 Measured.NOTHING);
         PartEstimate estimate = estimator.estimate(Part.of(zone.name(), List.of(large)));
-        return estimate.cost()
-                .filter(cost -> hasAllPrices(cost, estimate))
-                .map(cost -> cost.of(Cost.Category.MATERIALS).amount().doubleValue() / AREA)
+        return new CostHead(estimate, Cost.Category.MATERIALS)
+                .sum()
+                .map(sum -> sum.amount().doubleValue() / AREA)
                 .map(OptionalDouble::of)
                 .orElse(OptionalDouble.empty());
-    }
-
-    private static boolean hasAllPrices(Cost cost, PartEstimate estimate) {
-        List<String> priced = cost.lines().stream()
-                .filter(line -> line.category() == Cost.Category.MATERIALS)
-                .map(Cost.Line::name)
-                .toList();
-        return estimate.quantities().materials().stream()
-                .map(MaterialQuantity::material)
-                .allMatch(priced::contains);
     }
 
     /**
@@ -218,7 +207,7 @@ public record ZoneComparison(
     public OptionalInt core() {
         List<Ply> plies = candidate.laminate().plies();
         return IntStream.range(0, plies.size())
-                .filter(i -> plies.get(i).lamina().strength().orElse(null) instanceof CoreStrength)
+                .filter(i -> plies.get(i).isCore())
                 .boxed()
                 .max(Comparator.comparingDouble(i -> plies.get(i).thickness()))
                 .map(OptionalInt::of)

@@ -17,6 +17,9 @@ import laminate.unit.UnitPrice;
  */
 public record Cost(String currency, Optional<LocalDate> date, List<Line> lines, List<String> missing) {
 
+    /** The name of the line of work, and of its rate where that is missing. */
+    public static final String LABOUR = "labour";
+
     /** The heads of a cost. */
     public enum Category {
         /** What is bought to go into the part. */

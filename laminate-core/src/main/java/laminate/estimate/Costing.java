@@ -92,12 +92,12 @@ final class Costing {
             return;
         }
         if (labour.rate().isEmpty()) {
-            miss("labour");
+            miss(Cost.LABOUR);
             return;
         }
         UnitPrice rate = labour.rate().get();
-        checkCurrency("labour", rate.currency());
-        lines.add(Cost.Line.of(Category.LABOUR, "labour", seconds / 3600, rate));
+        checkCurrency(Cost.LABOUR, rate.currency());
+        lines.add(Cost.Line.of(Category.LABOUR, Cost.LABOUR, seconds / 3600, rate));
     }
 
     private void checkCurrency(String what, String currency) {

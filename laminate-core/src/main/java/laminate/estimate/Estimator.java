@@ -88,11 +88,10 @@ public final class Estimator {
      */
     public OptionalDouble materialCostPerArea(Zone zone) {
         PartEstimate alone = estimate(Part.of(zone.name(), List.of(zone)));
-        return alone.cost().stream()
-                .filter(cost -> alone.quantities().materials().stream()
-                        .noneMatch(material -> cost.missing().contains(material.material())))
-                .mapToDouble(cost -> cost.of(Cost.Category.MATERIALS).amount().doubleValue() / zone.totalArea())
-                .findFirst();
+        return new CostHead(alone, Cost.Category.MATERIALS)
+                .sum().stream()
+                        .mapToDouble(sum -> sum.amount().doubleValue() / zone.totalArea())
+                        .findFirst();
     }
 
     /**

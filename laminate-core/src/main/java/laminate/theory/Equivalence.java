@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntPredicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * How a candidate laminate compares with the one it may replace: what may stand for 6 mm of mat and roving.
@@ -20,6 +22,8 @@ import java.util.function.ToDoubleFunction;
 public record Equivalence(Laminate reference, Laminate candidate) {
     /** Cores beyond this thickness are no answer (m). */
     private static final double THICKEST_CORE = 10;
+    /** Where the search for a thickness begins (m). */
+    private static final double THINNEST = 1e-6;
 
     /** What is to be made equal. */
     public enum Stiffness {
@@ -177,31 +181,77 @@ public record Equivalence(Laminate reference, Laminate candidate) {
             throw new IllegalArgumentException(
                     "the ply must be one of several, from 0 to " + (plies.size() - 1) + ", was " + ply);
         }
-        double wanted = what.of(reference);
-        List<Ply> rest = new ArrayList<>(plies);
-        rest.remove(ply);
-        double without = what.of(Laminate.of(rest)) / wanted;
-        DoubleUnaryOperator ratio = t -> what.of(with(ply, t)) / wanted;
-        return new PlyThickness(without < 1 ? crossing(ratio) : OptionalDouble.empty(), without);
+        double without = ratioWithout(what, i -> i == ply);
+        double given = plies.get(ply).thickness();
+        OptionalDouble factor = factor(what, i -> i == ply, without, given);
+        return new PlyThickness(
+                factor.isPresent() ? OptionalDouble.of(factor.getAsDouble() * given) : factor, without);
     }
 
-    private Laminate with(int ply, double thickness) {
+    /**
+     * The factor on the thickness of several plies of the candidate, its cores or its faces, that makes a stiffness equal;
+     * the other plies stay. Of all plies it is {@link #thicknessFactor(Stiffness)}.
+     *
+     * <p>Bracketed by doubling and closed by halving to the last digit: the smallest factor on the way up.
+     *
+     * @param what which stiffness
+     * @param changed which plies of the candidate, counted from 0
+     * @return the factor; empty if there is none, because the other plies laid without them are already as stiff or no
+     *     thickness up to 10 m is enough
+     * @throws IllegalArgumentException if no ply is to be changed
+     */
+    public OptionalDouble thicknessFactor(Stiffness what, IntPredicate changed) {
+        List<Ply> plies = plies(changed);
+        if (plies.isEmpty()) {
+            throw new IllegalArgumentException("no ply of the candidate is to be changed");
+        }
+        if (plies.size() == candidate.plies().size()) {
+            return OptionalDouble.of(thicknessFactor(what));
+        }
+        double given = plies.stream().mapToDouble(Ply::thickness).sum();
+        return factor(what, changed, ratioWithout(what, changed), given);
+    }
+
+    private OptionalDouble factor(Stiffness what, IntPredicate changed, double without, double given) {
+        double wanted = what.of(reference);
+        DoubleUnaryOperator ratio = factor -> what.of(thickened(changed, factor)) / wanted;
+        return without < 1
+                ? crossing(ratio, THINNEST / given, Math.max(THICKEST_CORE / given, 1))
+                : OptionalDouble.empty();
+    }
+
+    private double ratioWithout(Stiffness what, IntPredicate changed) {
+        return what.of(Laminate.of(plies(changed.negate()))) / what.of(reference);
+    }
+
+    private List<Ply> plies(IntPredicate which) {
+        List<Ply> plies = candidate.plies();
+        return IntStream.range(0, plies.size())
+                .filter(which)
+                .mapToObj(plies::get)
+                .toList();
+    }
+
+    private Laminate thickened(IntPredicate changed, double factor) {
         List<Ply> plies = new ArrayList<>(candidate.plies());
-        Ply given = plies.get(ply);
-        plies.set(ply, new Ply(given.lamina(), thickness, given.angleDegrees()));
+        for (int i = 0; i < plies.size(); i++) {
+            if (changed.test(i)) {
+                plies.set(i, plies.get(i).thickerBy(factor));
+            }
+        }
         return Laminate.of(plies);
     }
 
     /** Where a ratio that starts below 1 first reaches it. */
-    private static OptionalDouble crossing(DoubleUnaryOperator ratio) {
+    private static OptionalDouble crossing(DoubleUnaryOperator ratio, double least, double most) {
         double low = 0;
-        double high = 1e-6;
+        double high = least;
         while (ratio.applyAsDouble(high) < 1) {
-            if (high >= THICKEST_CORE) {
+            if (high >= most) {
                 return OptionalDouble.empty();
             }
             low = high;
-            high = Math.min(2 * high, THICKEST_CORE);
+            high = Math.min(2 * high, most);
         }
         for (double mid = (low + high) / 2; mid > low && mid < high; mid = (low + high) / 2) {
             if (ratio.applyAsDouble(mid) < 1) {

@@ -26,6 +26,26 @@ public record Ply(Lamina lamina, double thickness, double angleDegrees) {
     }
 
     /**
+     * Whether it is a core.
+     *
+     * @return true if its strength is that of a core
+     */
+    public boolean isCore() {
+        return lamina.strength().orElse(null) instanceof CoreStrength;
+    }
+
+    /**
+     * This ply at another thickness.
+     *
+     * @param factor what its thickness is multiplied by
+     * @return the ply
+     * @throws IllegalArgumentException if the thickness is not positive and finite then
+     */
+    public Ply thickerBy(double factor) {
+        return new Ply(lamina, factor * thickness, angleDegrees);
+    }
+
+    /**
      * The angle, folded to half a turn.
      *
      * @return the angle of direction 1
