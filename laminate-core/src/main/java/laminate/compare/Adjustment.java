@@ -1,8 +1,11 @@
 package laminate.compare;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import laminate.theory.Require;
 
 /**
@@ -59,6 +62,24 @@ public record Adjustment(
     }
 
     /**
+     * The layers of one material in the zone.
+     *
+     * @param material the id of the material
+     * @param given how many were laid
+     * @param exact how many would be laid at the exact factor
+     * @param laid how many are laid
+     */
+    public record LayerCount(String material, int given, double exact, int laid) {
+        private static LayerCount of(String material, List<ChangedLayer> layers) {
+            return new LayerCount(
+                    material,
+                    layers.size(),
+                    layers.stream().mapToDouble(ChangedLayer::exact).sum(),
+                    (int) layers.stream().mapToDouble(ChangedLayer::times).sum());
+        }
+    }
+
+    /**
      * Checks the change.
      *
      * @param zone the zone
@@ -82,6 +103,20 @@ public record Adjustment(
         Require.positive("thickness", exactThickness);
         Require.positive("mass per area", exactMassPerArea);
         layers = List.copyOf(layers);
+    }
+
+    /**
+     * What was laid and what is laid now of each material that is counted in layers.
+     *
+     * @return one for each material, in the order first laid
+     */
+    public List<LayerCount> counts() {
+        Map<String, List<ChangedLayer>> byMaterial = layers.stream()
+                .filter(layer -> layer.thickness().isEmpty())
+                .collect(Collectors.groupingBy(ChangedLayer::material, LinkedHashMap::new, Collectors.toList()));
+        return byMaterial.entrySet().stream()
+                .map(material -> LayerCount.of(material.getKey(), material.getValue()))
+                .toList();
     }
 
     /**

@@ -14,8 +14,8 @@ import laminate.theory.Equivalence.Stiffness;
  */
 public record CompareOptions(Basis basis, Means means, Stiffness along, CheckOptions check) {
     /** The same reinforcement; nothing is changed. */
-    public static final CompareOptions USUAL = new CompareOptions(
-            Basis.SAME_REINFORCEMENT, Means.REINFORCEMENT, Stiffness.BENDING_X, CheckOptions.USUAL);
+    public static final CompareOptions USUAL =
+            new CompareOptions(Basis.SAME_REINFORCEMENT, Means.REINFORCEMENT, Stiffness.BENDING_X, CheckOptions.USUAL);
 
     /**
      * Checks the options.

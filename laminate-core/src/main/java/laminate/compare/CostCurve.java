@@ -107,7 +107,8 @@ public record CostCurve(Money setUp, Optional<Money> mould, OptionalInt life, Mo
 
     /** What a number of parts costs times {@link #mouldings}, in the smallest coin: whole, so exact. */
     BigInteger coinsTimesMouldings(int parts) {
-        BigInteger once = coins(setUp).add(coins(mould.orElse(Money.zero(currency()))).multiply(whole(moulds(parts))));
+        BigInteger once =
+                coins(setUp).add(coins(mould.orElse(Money.zero(currency()))).multiply(whole(moulds(parts))));
         return once.multiply(whole(mouldings)).add(coins(running).multiply(whole(parts)));
     }
 

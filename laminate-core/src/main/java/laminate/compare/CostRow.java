@@ -36,9 +36,10 @@ public record CostRow(Optional<Cost.Category> head, String name, List<Optional<M
      * @return for one part, below zero for a saving; empty where one of both is unknown or in another currency
      */
     public Optional<Money> extra(int alternative) {
-        return each.get(0).flatMap(first -> each.get(alternative)
-                .filter(other -> other.currency().equals(first.currency()))
-                .map(other -> new Money(other.amount().subtract(first.amount()), other.currency())));
+        return each.get(0)
+                .flatMap(first -> each.get(alternative)
+                        .filter(other -> other.currency().equals(first.currency()))
+                        .map(other -> new Money(other.amount().subtract(first.amount()), other.currency())));
     }
 
     /**
@@ -49,9 +50,7 @@ public record CostRow(Optional<Cost.Category> head, String name, List<Optional<M
      *     other is not
      */
     public OptionalDouble difference(int alternative) {
-        return extra(alternative).isEmpty()
-                ? OptionalDouble.empty()
-                : Row.difference(amount(0), amount(alternative));
+        return extra(alternative).isEmpty() ? OptionalDouble.empty() : Row.difference(amount(0), amount(alternative));
     }
 
     private OptionalDouble amount(int alternative) {

@@ -1,8 +1,19 @@
 package laminate.compare;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import laminate.estimate.PartEstimate;
+import laminate.estimate.ZoneEstimate;
 
 /**
  * A part made in several ways, side by side; differences are to the first.
@@ -29,6 +40,29 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
         Objects.requireNonNull(options, "options");
         alternatives = List.copyOf(alternatives);
         refusals = List.copyOf(refusals);
+        if (alternatives.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "there is no way to compare" + (refusals.isEmpty() ? "" : "; " + reasons(refusals)));
+        }
+        checkDistinct(alternatives, refusals);
+    }
+
+    private static String reasons(List<Refusal> refusals) {
+        return refusals.stream()
+                .map(refusal -> refusal.name() + ": " + refusal.reason())
+                .collect(Collectors.joining("; "));
+    }
+
+    private static void checkDistinct(List<Alternative> alternatives, List<Refusal> refusals) {
+        Set<String> names = new HashSet<>();
+        Stream.concat(
+                        alternatives.stream().map(Alternative::name),
+                        refusals.stream().map(Refusal::name))
+                .forEach(name -> {
+                    if (!names.add(name)) {
+                        throw new IllegalArgumentException("two ways to make a part are called " + name);
+                    }
+                });
     }
 
     /**
@@ -51,7 +85,10 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
      * @return the copy
      */
     public SideBySide withRefusals(List<Refusal> more) {
-        return new SideBySide(options, alternatives, more);
+        return new SideBySide(
+                options,
+                alternatives,
+                Stream.concat(refusals.stream(), more.stream()).toList());
     }
 
     /**
@@ -60,7 +97,7 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
      * @return a line for each, part first
      */
     public List<Row> rows() {
-        return List.of();
+        return Rows.of(alternatives);
     }
 
     /**
@@ -71,7 +108,10 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
      * @throws IllegalArgumentException if it is not one of the part
      */
     public Row row(Measure measure) {
-        throw new IllegalArgumentException(measure + " is not of the part");
+        return Rows.ofParts(alternatives).stream()
+                .filter(row -> row.measure() == measure)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(measure.words() + " is not told of a part"));
     }
 
     /**
@@ -81,7 +121,7 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
      * @return a line for each, empty where no alternative has prices
      */
     public List<CostRow> costs() {
-        return List.of();
+        return CostRows.of(alternatives);
     }
 
     /**
@@ -90,7 +130,14 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
      * @return for each pair that changes places, by number of parts
      */
     public List<BreakEven> breakEvens() {
-        return List.of();
+        List<BreakEven> found = new ArrayList<>();
+        for (int i = 0; i < alternatives.size(); i++) {
+            for (int j = i + 1; j < alternatives.size(); j++) {
+                between(alternatives.get(i), alternatives.get(j)).ifPresent(found::add);
+            }
+        }
+        found.sort(Comparator.comparingInt(BreakEven::parts));
+        return List.copyOf(found);
     }
 
     /**
@@ -100,7 +147,7 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
      * @return numbers of parts, rising; empty where no alternative has a curve
      */
     public SortedSet<Integer> counts() {
-        return java.util.Collections.emptySortedSet();
+        return Collections.unmodifiableSortedSet(Counts.of(alternatives, breakEvens()));
     }
 
     /**
@@ -109,7 +156,7 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
      * @return one for each zone of each other alternative that has its like in the first
      */
     public List<StiffnessSplit> splits() {
-        return List.of();
+        return alternatives.stream().skip(1).flatMap(this::splits).toList();
     }
 
     /**
@@ -118,6 +165,30 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
      * @return sentences
      */
     public List<String> remarks() {
-        return List.of();
+        return Remarks.of(this);
+    }
+
+    private static Optional<BreakEven> between(Alternative one, Alternative other) {
+        return one.curve()
+                .flatMap(ofOne ->
+                        other.curve().flatMap(ofOther -> Overtaking.between(one.name(), ofOne, other.name(), ofOther)));
+    }
+
+    private Stream<StiffnessSplit> splits(Alternative way) {
+        PartEstimate first = alternatives.get(0).estimate();
+        return IntStream.range(0, way.estimate().zones().size())
+                .boxed()
+                .flatMap(i -> ZoneMatch.of(first, way.estimate(), i)
+                        .map(like ->
+                                split(way.name(), like, way.estimate().zones().get(i)))
+                        .stream());
+    }
+
+    private StiffnessSplit split(String name, ZoneEstimate first, ZoneEstimate zone) {
+        return new StiffnessSplit(
+                name,
+                zone.zone().name(),
+                zone.laminate().thickness() / first.laminate().thickness(),
+                Rows.bendingModulus(zone, options.along()) / Rows.bendingModulus(first, options.along()));
     }
 }

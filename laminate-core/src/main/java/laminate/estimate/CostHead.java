@@ -49,7 +49,8 @@ public record CostHead(PartEstimate estimate, Cost.Category category) {
         return estimate.cost().flatMap(cost -> {
             List<Cost.Line> lines =
                     lines().stream().filter(line -> line.name().equals(name)).toList();
-            boolean spoiled = lines.isEmpty() ? needed().contains(name) : lines.stream().anyMatch(this::isShareOfUnknown);
+            boolean spoiled =
+                    lines.isEmpty() ? needed().contains(name) : lines.stream().anyMatch(this::isShareOfUnknown);
             return spoiled ? Optional.empty() : Optional.of(sum(cost, lines));
         });
     }

@@ -184,8 +184,7 @@ public record Equivalence(Laminate reference, Laminate candidate) {
         double without = ratioWithout(what, i -> i == ply);
         double given = plies.get(ply).thickness();
         OptionalDouble factor = factor(what, i -> i == ply, without, given);
-        return new PlyThickness(
-                factor.isPresent() ? OptionalDouble.of(factor.getAsDouble() * given) : factor, without);
+        return new PlyThickness(factor.isPresent() ? OptionalDouble.of(factor.getAsDouble() * given) : factor, without);
     }
 
     /**

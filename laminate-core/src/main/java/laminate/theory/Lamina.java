@@ -160,6 +160,15 @@ public record Lamina(
                 E1, E2, G12, nu12, transverseShear, thermalExpansion, moistureExpansion, Optional.of(strength));
     }
 
+    /**
+     * Whether it is the material of a core.
+     *
+     * @return true if its strength is that of a core
+     */
+    public boolean isCore() {
+        return strength.orElse(null) instanceof CoreStrength;
+    }
+
     /** The same in-plane constants and strength with other optional parts. */
     Lamina with(Optional<TransverseShear> shear, Optional<Expansion> thermal, Optional<Expansion> moisture) {
         return new Lamina(E1, E2, G12, nu12, shear, thermal, moisture, strength);

@@ -28,10 +28,10 @@ public record Ply(Lamina lamina, double thickness, double angleDegrees) {
     /**
      * Whether it is a core.
      *
-     * @return true if its strength is that of a core
+     * @return true if its lamina is one
      */
     public boolean isCore() {
-        return lamina.strength().orElse(null) instanceof CoreStrength;
+        return lamina.isCore();
     }
 
     /**

@@ -191,4 +191,28 @@ class EquivalenceTest {
                 .isThrownBy(() -> new Equivalence(solid(1), solid(1)).thicknessOf(Stiffness.TWIST, 0))
                 .withMessageContaining("several");
     }
+
+    /** All plies together: the closed form; one ply: its thickness; both faces of a sandwich: as stiff when laid so. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Stiffness.class,
+            names = {"BENDING_X", "BENDING_Y", "TWIST"})
+    void oneFactorOnAnyChoiceOfPliesMakesItEqual(Stiffness what) {
+        Equivalence equivalence = new Equivalence(solid(0.012), sandwich(0.001, 0.010));
+        assertThat(equivalence.thicknessFactor(what, ply -> true)).hasValue(equivalence.thicknessFactor(what));
+        double core = equivalence.thicknessOf(what, 1).thickness().orElseThrow();
+        assertThat(equivalence.thicknessFactor(what, ply -> ply == 1)).hasValueCloseTo(core / 0.010, within(1e-12));
+        double faces = equivalence.thicknessFactor(what, ply -> ply != 1).orElseThrow();
+        assertThat(new Equivalence(solid(0.012), sandwich(0.001 * faces, 0.010)).ratio(what))
+                .isCloseTo(1, within(1e-12));
+    }
+
+    @Test
+    void noFactorIsFoundWhereTheRestIsStiffEnoughOrNothingIsChanged() {
+        Equivalence easy = new Equivalence(solid(0.001), sandwich(0.002, 0.010));
+        assertThat(easy.thicknessFactor(Stiffness.BENDING_X, ply -> ply == 1)).isEmpty();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> easy.thicknessFactor(Stiffness.BENDING_X, ply -> false))
+                .withMessage("no ply of the candidate is to be changed");
+    }
 }

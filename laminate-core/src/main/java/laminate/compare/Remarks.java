@@ -1,0 +1,75 @@
+package laminate.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import laminate.part.Part;
+import laminate.unit.Significant;
+
+/** What to mind when reading a comparison. */
+final class Remarks {
+    /** Below this share a difference in thickness is not worth a word. */
+    private static final double WORTH_A_WORD = 0.02;
+
+    private final SideBySide ways;
+    private final List<String> remarks = new ArrayList<>();
+
+    private Remarks(SideBySide ways) {
+        this.ways = ways;
+    }
+
+    static List<String> of(SideBySide ways) {
+        Remarks all = new Remarks(ways);
+        all.addBasis();
+        all.addSplits();
+        ways.alternatives().forEach(all::addMissing);
+        ways.alternatives().forEach(all::addMould);
+        return List.copyOf(all.remarks);
+    }
+
+    private void addBasis() {
+        remarks.add(
+                switch (ways.options().basis()) {
+                    case SAME_REINFORCEMENT ->
+                        "The same reinforcement is laid in each way, so thickness, weight and stiffness differ together;"
+                                + " the same bending stiffness or the same weight tells which way is better for it.";
+                    case SAME_STIFFNESS ->
+                        "Bending stiffness is of the laminate alone: a thin sandwich deflects more than it says by shear of"
+                                + " its core, and strength is not held equal.";
+                    case SAME_WEIGHT ->
+                        "Mass per area is held equal with coatings, without laps and items; neither stiffness nor strength"
+                                + " is.";
+                });
+    }
+
+    /** At the same reinforcement the reason why a thinner laminate is softer though its modulus is higher. */
+    private void addSplits() {
+        for (StiffnessSplit split : ways.splits()) {
+            if (Math.abs(split.thickness() - 1) > WORTH_A_WORD) {
+                remarks.add("Zone " + split.zone() + " by " + split.alternative() + " is "
+                        + three(split.stiffness()) + " times as stiff in bending as by "
+                        + ways.alternatives().get(0).name() + ": " + three(split.thickness())
+                        + " times as thick, which counts by its cube as " + three(split.thicknessCubed())
+                        + ", and " + three(split.modulus()) + " times the bending modulus.");
+            }
+        }
+    }
+
+    private static String three(double ratio) {
+        return Significant.format(ratio, 3);
+    }
+
+    private void addMissing(Alternative way) {
+        if (!way.missing().isEmpty()) {
+            remarks.add("No price for " + way.name() + ": " + String.join(", ", way.missing())
+                    + "; the sums it enters, the cost against the number of parts and the break-evens are left out.");
+        }
+    }
+
+    private void addMould(Alternative way) {
+        Part part = way.estimate().part();
+        if (!part.tooling().isEmpty()
+                && way.curve().filter(curve -> curve.mould().isEmpty()).isPresent()) {
+            remarks.add("No price of a mould is stated for " + way.name() + "; it is taken to be there.");
+        }
+    }
+}
