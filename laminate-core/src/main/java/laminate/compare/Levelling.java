@@ -71,7 +71,7 @@ final class Levelling {
     }
 
     private IllegalArgumentException none(ZoneEstimate zone, String why) {
-        return new IllegalArgumentException("zone " + zone.zone().name() + " cannot be made "
+        return new IllegalArgumentException("zone " + zone.zone().name() + " cannot be given the "
                 + options.basis().words() + ": " + why);
     }
 

@@ -11,7 +11,12 @@ import static laminate.compare.TestWays.solid;
 import static laminate.compare.TestWays.solidBy;
 import static laminate.compare.TestWays.way;
 import static laminate.compare.TestWays.zone;
+import static laminate.testing.TestMaterials.PAINT;
 import static laminate.testing.TestMaterials.mat;
+import static laminate.testing.TestMaterials.with;
+import static laminate.testing.TestParts.HAND_EPOXY;
+import static laminate.testing.TestParts.coated;
+import static laminate.testing.TestParts.coating;
 import static laminate.testing.TestParts.times;
 import static laminate.testing.TestParts.withoutLosses;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -30,11 +35,14 @@ import laminate.check.Reserve;
 import laminate.check.Subject;
 import laminate.estimate.Estimator;
 import laminate.estimate.PartEstimate;
+import laminate.material.Property;
+import laminate.part.Film;
 import laminate.part.LaminaLayer;
 import laminate.part.Limits;
 import laminate.part.LoadCase;
 import laminate.part.PanelPlan;
 import laminate.part.Part;
+import laminate.part.ReinforcementLayer;
 import laminate.part.Zone;
 import laminate.process.Process;
 import laminate.theory.Equivalence.Stiffness;
@@ -145,6 +153,21 @@ class SideBySideTest {
                 + value(THREE, Measure.RESIN_WASTE, column);
         assertThat(found).isCloseTo(mixed, within(1e-12 * mixed));
         assertThat(THREE.alternatives().get(column).styrene()).isEqualTo(value(THREE, Measure.STYRENE, column));
+    }
+
+    /** Paint gives off solvent and epoxy nothing: neither is styrene. */
+    @Test
+    void solventIsNotStyrene() {
+        Zone painted = coated(
+                List.of(coating(with(PAINT, Property.SHRINKAGE, 0.3), new Film(Film.Basis.WET, 0.0001))),
+                ReinforcementLayer.of(mat(0.3), HAND_EPOXY));
+        SideBySide ways =
+                SideBySide.of(List.of(way("painted", Part.of("lid", List.of(painted)))), CompareOptions.USUAL);
+        assertThat(ways.alternatives().get(0).estimate().quantities().resins().stream()
+                        .mapToDouble(resin -> resin.evaporated())
+                        .sum())
+                .isPositive();
+        assertThat(ways.alternatives().get(0).styrene()).isZero();
     }
 
     private static double value(SideBySide ways, Measure measure, int column) {
@@ -320,7 +343,8 @@ class SideBySideTest {
         assertThat(ways.alternatives()).extracting(Alternative::name).containsExactly("cored", "infused");
         assertThat(ways.refusals())
                 .containsExactly(new Refusal(
-                        "hand lay-up", "zone lid cannot be made same bending stiffness: there is no core to change"));
+                        "hand lay-up",
+                        "zone lid cannot be given the same bending stiffness: there is no core to change"));
         Refusal open = new Refusal("open", "honeycomb-48 has open cells");
         assertThat(ways.withRefusals(List.of(open)).refusals()).hasSize(2).contains(open);
         assertThatIllegalArgumentException()
@@ -336,7 +360,7 @@ class SideBySideTest {
         assertThat(ways.refusals())
                 .singleElement()
                 .satisfies(refusal -> assertThat(refusal.reason())
-                        .startsWith("zone lid cannot be made same weight: all but its reinforcement weighs 0.")
+                        .startsWith("zone lid cannot be given the same weight: all but its reinforcement weighs 0.")
                         .endsWith(" kg/m² already, the other 0.300 kg/m²"));
     }
 
