@@ -5,6 +5,8 @@ import static laminate.compare.TestWays.lid;
 import static laminate.compare.TestWays.sheet;
 import static laminate.compare.TestWays.sheets;
 import static laminate.compare.TestWays.way;
+import static laminate.testing.TestMaterials.MEKP;
+import static laminate.testing.TestMaterials.PASTE;
 import static laminate.testing.TestMaterials.PVC;
 import static laminate.testing.TestMaterials.mat;
 import static laminate.testing.TestMaterials.roving;
@@ -12,15 +14,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import laminate.estimate.Estimator;
 import laminate.estimate.ZoneEstimate;
+import laminate.part.Bed;
 import laminate.part.CoreLayer;
 import laminate.part.LaminaLayer;
 import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.part.ReinforcementLayer;
 import laminate.part.Zone;
+import laminate.process.CoreFinish;
+import laminate.process.Dose;
 import laminate.process.Process;
 import laminate.theory.CoreStrength;
 import laminate.theory.Equivalence.Stiffness;
@@ -191,5 +197,24 @@ class EqualStiffnessValidationTest {
         double lacking = 10.8 - given.massPerArea().planned();
         double core = ((CoreLayer) made.layers().get(3).layer()).thickness();
         assertThat(core).isCloseTo(0.012 + lacking / 80, within(1e-12));
+    }
+
+    /** A bed of paste stays as thick as it is; only the core on it grows. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Basis.class,
+            names = {"SAME_STIFFNESS", "SAME_WEIGHT"})
+    void theBedOfACoreStays(Basis basis) {
+        Bed bed = new Bed(PASTE, Dose.usual(PASTE, MEKP), 0.001);
+        CoreLayer bedded =
+                new CoreLayer(PVC, 0.012, 0, CoreFinish.PLAIN, by(Process.HAND_LAY_UP), Optional.of(bed), "");
+        Candidate plywood = way("plywood", sheets("sheet", sheet(9e9, 600, 0.018)));
+        Candidate lid = way("lid", lid(List.of(hand(mat(0.9)), bedded, hand(mat(0.9)))));
+        CompareOptions options = STIFF.with(basis).with(Means.CORE);
+        assertThat(only(options, plywood, lid).remaining()).isCloseTo(0, within(1e-9));
+        ZoneEstimate made = made(options, plywood, lid);
+        assertThat(made.laminate().plies().get(1).thickness()).isEqualTo(0.001);
+        assertThat(only(options, plywood, lid).exactThickness())
+                .isCloseTo(made.laminate().thickness(), within(1e-12));
     }
 }
