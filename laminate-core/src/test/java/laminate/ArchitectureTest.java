@@ -46,6 +46,7 @@ class ArchitectureTest {
             "laminate.estimate",
             "laminate.check",
             "laminate.compare",
+            "laminate.order.cut",
             "laminate.file");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
