@@ -47,6 +47,7 @@ class ArchitectureTest {
             "laminate.check",
             "laminate.compare",
             "laminate.order.cut",
+            "laminate.order",
             "laminate.file");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

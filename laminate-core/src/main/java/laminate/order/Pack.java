@@ -1,0 +1,55 @@
+package laminate.order;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+import java.util.OptionalInt;
+import laminate.unit.Money;
+
+/**
+ * A pack as it is sold: a roll, drum, can, box or sheet.
+ *
+ * @param name what it is called on an order
+ * @param amount how much is in it, in the unit in which the material is sold
+ * @param price what one costs
+ * @param available how many there are at most; empty if as many as are wanted
+ */
+public record Pack(String name, BigDecimal amount, Money price, OptionalInt available) {
+    /**
+     * Checks amount, price and number.
+     *
+     * @param name what it is called on an order
+     * @param amount how much is in it
+     * @param price what one costs
+     * @param available how many there are at most
+     * @throws IllegalArgumentException if amount or price is not positive, or the number is negative
+     */
+    public Pack {
+        Objects.requireNonNull(name, "name");
+        requirePositive(name, "holds", amount);
+        requirePositive(name, "costs", price.amount());
+        if (available.orElse(0) < 0) {
+            throw new IllegalArgumentException(
+                    "pack " + name + " cannot be had " + available.getAsInt() + " times; say 0 or more");
+        }
+    }
+
+    /**
+     * A pack of which there are as many as are wanted.
+     *
+     * @param name what it is called on an order
+     * @param amount how much is in it, in the unit in which the material is sold
+     * @param price what one costs
+     * @return the pack
+     * @throws IllegalArgumentException if amount or price is not positive
+     */
+    public static Pack of(String name, BigDecimal amount, Money price) {
+        return new Pack(name, amount, price, OptionalInt.empty());
+    }
+
+    private static void requirePositive(String name, String does, BigDecimal value) {
+        if (value.signum() <= 0) {
+            throw new IllegalArgumentException(
+                    "pack " + name + " " + does + " " + value.toPlainString() + "; more than 0 is wanted");
+        }
+    }
+}

@@ -1,0 +1,43 @@
+package laminate.order;
+
+import java.math.BigDecimal;
+import laminate.unit.Money;
+
+/**
+ * So many packs of a kind.
+ *
+ * @param pack the pack
+ * @param count how many of it, from 1
+ */
+public record PackCount(Pack pack, int count) {
+    /**
+     * Checks the count.
+     *
+     * @param pack the pack
+     * @param count how many of it
+     * @throws IllegalArgumentException if the count is below 1 or above what there is
+     */
+    public PackCount {
+        if (count < 1 || count > pack.available().orElse(count)) {
+            throw new IllegalArgumentException("pack " + pack.name() + " cannot be bought " + count + " times");
+        }
+    }
+
+    /**
+     * What is in all of them.
+     *
+     * @return the amount, exact
+     */
+    public BigDecimal amount() {
+        return pack.amount().multiply(BigDecimal.valueOf(count));
+    }
+
+    /**
+     * What all of them cost.
+     *
+     * @return the price, exact
+     */
+    public Money cost() {
+        return pack.price().times(BigDecimal.valueOf(count));
+    }
+}

@@ -1,0 +1,83 @@
+package laminate.order;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import laminate.unit.Money;
+
+/**
+ * The packs in which a material is sold.
+ *
+ * @param packs the packs, all priced in one currency
+ * @param minimum the least amount that is sold at all, in the unit of the packs; 0 if there is none
+ */
+public record Packs(List<Pack> packs, BigDecimal minimum) {
+    /** A need that was summed up in doubles is wrong beyond these digits: no drum is bought for the rest. */
+    private static final MathContext DIGITS_OF_SUM = new MathContext(12);
+
+    /**
+     * Checks the packs.
+     *
+     * @param packs the packs
+     * @param minimum the least amount that is sold at all
+     * @throws IllegalArgumentException if there are none, in several currencies, or the minimum is negative
+     */
+    public Packs {
+        packs = List.copyOf(packs);
+        if (packs.isEmpty()) {
+            throw new IllegalArgumentException("a material is sold in at least one pack; none was given");
+        }
+        if (packs.stream().map(pack -> pack.price().currency()).distinct().count() > 1) {
+            throw new IllegalArgumentException("packs of a material are priced in one currency, not " + packs);
+        }
+        if (minimum.signum() < 0) {
+            throw new IllegalArgumentException("a minimum order is 0 or more, was " + minimum.toPlainString());
+        }
+    }
+
+    /**
+     * Packs without a minimum order.
+     *
+     * @param packs the packs
+     * @return the packs
+     * @throws IllegalArgumentException if there are none or in several currencies
+     */
+    public static Packs of(List<Pack> packs) {
+        return new Packs(packs, BigDecimal.ZERO);
+    }
+
+    /**
+     * The packs that cover a need at the least cost there is. Of choices that cost the same, the one that holds more, and
+     * then the one of fewer packs, is taken. Nothing is bought for a need of 0, minimum order or not.
+     *
+     * @param need what is needed, in the unit of the packs
+     * @return the choice, never short of the need
+     * @throws IllegalArgumentException if the need is negative, or more than all packs that there are
+     */
+    public PackChoice cheapest(BigDecimal need) {
+        if (need.signum() < 0) {
+            throw new IllegalArgumentException("a need is 0 or more, was " + need.toPlainString());
+        }
+        if (need.signum() == 0) {
+            return new PackChoice(
+                    need, List.of(), Money.zero(packs.get(0).price().currency()));
+        }
+        List<PackCount> chosen = new PackSearch(packs, need.max(minimum)).cheapest();
+        Money cost = chosen.stream().map(PackCount::cost).reduce(Money::plus).orElseThrow();
+        return new PackChoice(need, chosen, cost);
+    }
+
+    /**
+     * The same for a need that was computed, taken to 12 significant digits.
+     *
+     * @param need what is needed, in the unit of the packs
+     * @return the choice
+     * @throws IllegalArgumentException if the need is negative or not finite, or more than all packs that there are
+     */
+    public PackChoice cheapest(double need) {
+        if (!Double.isFinite(need)) {
+            throw new IllegalArgumentException("a need is a finite number, was " + need);
+        }
+        return cheapest(new BigDecimal(need).round(DIGITS_OF_SUM));
+    }
+}
