@@ -36,8 +36,10 @@ interface DualFeasible {
 
     /** Whole multiples of 1/parts, of a whole cut into parts + 1; what divides it evenly stays as it is. */
     static DualFeasible stepwise(int parts) {
-        return (size, whole) ->
-                size * (parts + 1) % whole == 0 ? (double) size / whole : (double) (size * (parts + 1) / whole) / parts;
+        return (size, whole) -> {
+            long multiples = size * (parts + 1) / whole;
+            return multiples * whole == size * (parts + 1) ? (double) size / whole : (double) multiples / parts;
+        };
     }
 
     /**

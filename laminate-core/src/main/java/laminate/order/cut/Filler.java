@@ -95,7 +95,7 @@ final class Filler {
             boolean turn = false;
             if (sizes.turns(item) && along <= room && across <= above) {
                 int turned = fit.score(along, across, room, left, right);
-                turn = turned > score || turned == score && order.turned(item);
+                turn = turned > score || (turned == score && order.turned(item));
                 score = Math.max(score, turned);
             }
             if (score > bestScore) {

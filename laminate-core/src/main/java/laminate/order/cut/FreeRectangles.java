@@ -108,7 +108,7 @@ final class FreeRectangles {
 
     private static Optional<Box> larger(Optional<Box> one, Optional<Box> other) {
         return one.isEmpty()
-                        || other.isPresent() && other.get().area() > one.get().area()
+                        || (other.isPresent() && other.get().area() > one.get().area())
                 ? other
                 : one;
     }

@@ -8,8 +8,16 @@ import java.util.stream.IntStream;
 
 /** In which order pieces are laid, and by what rules: all that a {@link Filler} needs to make one layout. */
 final class Order {
+    private static final List<Side> SIDES = List.of(Side.values());
+    private static final List<Fit> FITS = List.of(Fit.values());
+
+    /** Below it, a change turns a piece besides swapping it. */
     private static final double TURN = 0.1;
+
+    /** Below it, a change swaps two pieces; above, it moves one. */
     private static final double SWAP = 0.55;
+
+    /** Share of the changes that try another rule. */
     private static final double OTHER_RULE = 0.03;
 
     /** By what pieces are sorted to begin with, the largest first. */
@@ -100,10 +108,10 @@ final class Order {
 
     private void changeRules(Random random) {
         if (random.nextDouble() < OTHER_RULE) {
-            side = Side.values()[random.nextInt(Side.values().length)];
+            side = SIDES.get(random.nextInt(SIDES.size()));
         }
         if (random.nextDouble() < OTHER_RULE) {
-            fit = Fit.values()[random.nextInt(Fit.values().length)];
+            fit = FITS.get(random.nextInt(FITS.size()));
         }
     }
 }

@@ -44,8 +44,9 @@ final class Pieces {
     }
 
     private static boolean fits(Piece piece, double width, double length) {
-        return piece.width() <= width && piece.length() <= length
-                || piece.turn() == Turn.QUARTER && piece.length() <= width && piece.width() <= length;
+        boolean asItIs = piece.width() <= width && piece.length() <= length;
+        boolean turned = piece.length() <= width && piece.width() <= length;
+        return asItIs || (turned && piece.turn() == Turn.QUARTER);
     }
 
     private static String metres(double length) {

@@ -50,7 +50,7 @@ public record RollPlan(double width, double length, double lowerBound, List<Pull
      *
      * @return area of the pieces over width times length, up to 1
      */
-    public double yield() {
+    public double yieldFraction() {
         double pieces = placements().stream().mapToDouble(p -> p.piece().area()).sum();
         return Math.min(1, pieces / (width * length));
     }

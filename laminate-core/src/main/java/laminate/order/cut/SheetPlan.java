@@ -36,7 +36,7 @@ public record SheetPlan(double width, double length, int lowerBound, List<Sheet>
      *
      * @return area of the pieces over that of all sheets, up to 1
      */
-    public double yield() {
+    public double yieldFraction() {
         double pieces = sheets.stream()
                 .flatMap(sheet -> sheet.placements().stream())
                 .mapToDouble(p -> p.piece().area())

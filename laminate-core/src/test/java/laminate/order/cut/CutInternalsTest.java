@@ -19,7 +19,7 @@ class CutInternalsTest {
     void whatFitsStillFitsInTheBound(long seed) {
         Random random = new Random(seed);
         for (int round = 0; round < 2000; round++) {
-            long whole = 20 + random.nextInt(100);
+            long whole = 20L + random.nextInt(100);
             long[] sizes = partsWithin(whole, random);
             for (DualFeasible function :
                     DualFeasible.all(LongStream.rangeClosed(1, whole).toArray(), whole, 100)) {
@@ -35,7 +35,7 @@ class CutInternalsTest {
         List<Long> parts = new ArrayList<>();
         long left = whole;
         while (left > 0 && parts.size() < 6) {
-            long part = 1 + random.nextInt((int) left);
+            long part = 1L + random.nextInt((int) left);
             parts.add(part);
             left -= part;
         }

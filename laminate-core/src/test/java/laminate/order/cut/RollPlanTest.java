@@ -30,7 +30,7 @@ class RollPlanTest {
         assertThat(plan.length()).isEqualTo(1.4);
         assertThat(plan.lowerBound()).isEqualTo(1.4);
         assertThat(plan.gap()).isZero();
-        assertThat(plan.yield()).isCloseTo(0.9 / 1.27, within(1e-12));
+        assertThat(plan.yieldFraction()).isCloseTo(0.9 / 1.27, within(1e-12));
         assertThat(plan.pulls()).hasSize(1);
         assertThat(plan.offcuts()).hasSize(1);
         Offcut beside = plan.offcuts().get(0);
@@ -63,7 +63,7 @@ class RollPlanTest {
             RollPlan plan = RollPlanner.of(width).withCuts(cuts).plan(pieces);
             Soundness.check(plan, pieces);
             assertThat(plan.length()).isCloseTo(4.0, within(1e-8));
-            assertThat(plan.yield()).isCloseTo(1, within(1e-8));
+            assertThat(plan.yieldFraction()).isCloseTo(1, within(1e-8));
             assertThat(plan.gap()).isBetween(0.0, 1e-7);
             assertThat(plan.pulls()).hasSize(5);
             assertThat(plan.offcuts()).isEmpty();
@@ -114,7 +114,7 @@ class RollPlanTest {
                         .toList());
         assertThat(scaled.length()).isCloseTo(plan.length() * factor, within(1e-7 * factor));
         assertThat(scaled.lowerBound()).isCloseTo(plan.lowerBound() * factor, within(1e-7 * factor));
-        assertThat(scaled.yield()).isCloseTo(plan.yield(), within(1e-7));
+        assertThat(scaled.yieldFraction()).isCloseTo(plan.yieldFraction(), within(1e-7));
         assertThat(scaled.pulls()).hasSameSizeAs(plan.pulls());
         assertThat(scaled.offcuts()).hasSameSizeAs(plan.offcuts());
     }

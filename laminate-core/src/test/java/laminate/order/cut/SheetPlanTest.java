@@ -51,7 +51,7 @@ class SheetPlanTest {
     @Test
     void exactlyFilledSheetsHaveNothingLeft() {
         SheetPlan plan = FOAM.plan(equal(16, 0.61, 0.61, Turn.QUARTER));
-        assertThat(plan.yield()).isCloseTo(1, within(1e-9));
+        assertThat(plan.yieldFraction()).isCloseTo(1, within(1e-9));
         assertThat(plan.sheets()).hasSize(2).allMatch(sheet -> sheet.offcuts().isEmpty());
     }
 
