@@ -46,6 +46,7 @@ class ArchitectureTest {
             "laminate.estimate",
             "laminate.check",
             "laminate.compare",
+            "laminate.plan",
             "laminate.order.cut",
             "laminate.order",
             "laminate.file");
