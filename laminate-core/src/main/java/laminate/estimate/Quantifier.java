@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import laminate.part.Bed;
 import laminate.part.BulkerLayer;
 import laminate.part.CoreLayer;
 import laminate.part.Item;
@@ -12,9 +11,7 @@ import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.part.ReinforcementLayer;
 import laminate.part.Zone;
-import laminate.process.LayUp;
 import laminate.process.Loss;
-import laminate.process.Process;
 import laminate.process.Workshop;
 
 /**
@@ -74,9 +71,8 @@ final class Quantifier {
         Zone zone = estimate.zone();
         double area = zone.totalArea() * part.count();
         double margin = zone.marginArea() * zone.count() * part.count();
-        Process process = mainProcess(zone);
         for (LaidCoating laid : estimate.coatings()) {
-            addCoating(laid, process, area, margin);
+            addCoating(laid, ResinUse.of(laid.coating(), zone), area, margin);
         }
         int number = 1;
         for (LaidLayer layer : estimate.layers()) {
@@ -86,16 +82,11 @@ final class Quantifier {
         trimmed += estimate.massPerArea().planned() * margin;
     }
 
-    private void addCoating(LaidCoating laid, Process process, double area, double margin) {
-        ResinUse use = new ResinUse(
-                laid.coating().material(),
-                laid.coating().dose(),
-                laid.coating().material().use().word(),
-                process);
+    private void addCoating(LaidCoating laid, ResinUse use, double area, double margin) {
         double inPart = laid.massPerArea().planned();
         double everywhere = inPart * (area + margin);
         double evaporated = (laid.applied() - inPart) * (area + margin);
-        double left = workshop.loss(process, Loss.COATING).value() * everywhere;
+        double left = workshop.loss(use.process(), Loss.COATING).value() * everywhere;
         resins.add(use, inPart * area, ResinLoss.byHand(inPart * margin, left), evaporated);
         coating += inPart * area;
     }
@@ -103,18 +94,18 @@ final class Quantifier {
     private void addLayer(LaidLayer laid, Zone zone, int number, double area, double margin) {
         Layer layer = laid.layer();
         double lap = lapShare(workshop, layer) * area;
-        if (layer instanceof ReinforcementLayer reinforcement) {
+        if (layer instanceof ReinforcementLayer) {
             laps += (laid.fibreMass() + laid.resinMass().planned()) * lap;
             fibre += laid.fibreMass() * (area + lap);
-            addResin(reinforcement.layUp(), layer.stage(), laid.resinMass().planned(), area + lap, margin);
-        } else if (layer instanceof BulkerLayer bulker) {
+            addResin(ResinUse.of(layer), laid.resinMass().planned(), area + lap, margin);
+        } else if (layer instanceof BulkerLayer) {
             core += laid.coreMass() * area;
-            addResin(bulker.layUp(), layer.stage(), laid.resinMass().planned(), area, margin);
+            addResin(ResinUse.of(layer), laid.resinMass().planned(), area, margin);
         } else if (layer instanceof CoreLayer cored) {
             core += laid.coreMass() * area;
-            addResin(cored.layUp(), layer.stage(), laid.resinMass().planned(), area, margin);
+            addResin(ResinUse.of(layer), laid.resinMass().planned(), area, margin);
             if (cored.bed().isPresent()) {
-                addBed(cored.bed().get(), cored.layUp().process(), laid.bedMass(), area, margin);
+                addBed(ResinUse.of(cored.bed().get(), cored), laid.bedMass(), area, margin);
             }
         } else {
             given += laid.givenMass() * area;
@@ -133,21 +124,20 @@ final class Quantifier {
                 (laid.resinMass().planned() + laid.bedMass()) * area);
     }
 
-    private void addResin(LayUp layUp, String stage, double perArea, double area, double margin) {
+    private void addResin(ResinUse use, double perArea, double area, double margin) {
         double everywhere = perArea * (area + margin);
-        double gone = workshop.evaporation(layUp.process(), layUp.resin());
-        double left = workshop.loss(layUp.process(), Loss.RESIN).value() * everywhere;
+        double gone = workshop.evaporation(use.process(), use.resin());
+        double left = workshop.loss(use.process(), Loss.RESIN).value() * everywhere;
         resins.add(
-                use(layUp, stage),
+                use,
                 perArea * area,
                 ResinLoss.byHand(perArea * margin, left),
                 everywhere * gone / (1 - gone));
     }
 
-    private void addBed(Bed bed, Process process, double perArea, double area, double margin) {
-        ResinUse use = new ResinUse(bed.paste(), bed.dose(), ResinUse.BONDING, process);
+    private void addBed(ResinUse use, double perArea, double area, double margin) {
         double everywhere = perArea * (area + margin);
-        double left = workshop.loss(process, Loss.COATING).value() * everywhere;
+        double left = workshop.loss(use.process(), Loss.COATING).value() * everywhere;
         resins.add(use, perArea * area, ResinLoss.byHand(perArea * margin, left), 0);
     }
 
@@ -178,7 +168,7 @@ final class Quantifier {
         Set<ResinUse> uses = new LinkedHashSet<>();
         for (Layer layer : zone.layers()) {
             if (layer.laying().isPresent()) {
-                uses.add(use(layer.laying().get(), layer.stage()));
+                uses.add(ResinUse.of(layer));
             }
         }
         return uses;
@@ -189,19 +179,5 @@ final class Quantifier {
         return layer instanceof ReinforcementLayer reinforcement
                 ? workshop.loss(reinforcement.layUp().process(), Loss.LAPS).value()
                 : 0;
-    }
-
-    private static ResinUse use(LayUp layUp, String stage) {
-        String use = stage.isEmpty() ? ResinUse.LAMINATE : stage;
-        return new ResinUse(layUp.resin(), layUp.dose(), use, layUp.process());
-    }
-
-    private static Process mainProcess(Zone zone) {
-        for (Layer layer : zone.layers()) {
-            if (layer.laying().isPresent()) {
-                return layer.laying().get().process();
-            }
-        }
-        return Process.HAND_LAY_UP;
     }
 }

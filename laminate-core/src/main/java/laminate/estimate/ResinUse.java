@@ -1,7 +1,13 @@
 package laminate.estimate;
 
 import laminate.material.Resin;
+import laminate.part.Bed;
+import laminate.part.Coating;
+import laminate.part.CoreLayer;
+import laminate.part.Layer;
+import laminate.part.Zone;
 import laminate.process.Dose;
+import laminate.process.LayUp;
 import laminate.process.Process;
 
 /**
@@ -17,6 +23,54 @@ public record ResinUse(Resin resin, Dose dose, String use, Process process) {
     public static final String LAMINATE = "laminate";
     /** The use of a paste that a core is bedded in. */
     public static final String BONDING = "bonding";
+
+    /**
+     * What a layer is laid with.
+     *
+     * @param layer a layer that is laid with resin
+     * @return its pot
+     * @throws IllegalArgumentException if it is a ply given directly, which takes none
+     */
+    public static ResinUse of(Layer layer) {
+        if (layer.laying().isEmpty()) {
+            throw new IllegalArgumentException("a ply given directly is laid with no resin");
+        }
+        LayUp layUp = layer.laying().get();
+        String use = layer.stage().isEmpty() ? LAMINATE : layer.stage();
+        return new ResinUse(layUp.resin(), layUp.dose(), use, layUp.process());
+    }
+
+    /**
+     * What the bed of a core is made of.
+     *
+     * @param bed the bed
+     * @param core the core on it
+     * @return its pot
+     */
+    public static ResinUse of(Bed bed, CoreLayer core) {
+        return new ResinUse(bed.paste(), bed.dose(), BONDING, core.layUp().process());
+    }
+
+    /**
+     * What a coating of a zone is made of. It counts to the process that the zone's first layer is laid by.
+     *
+     * @param coating the coating
+     * @param zone the zone
+     * @return its pot
+     */
+    public static ResinUse of(Coating coating, Zone zone) {
+        return new ResinUse(
+                coating.material(), coating.dose(), coating.material().use().word(), firstProcess(zone));
+    }
+
+    private static Process firstProcess(Zone zone) {
+        for (Layer layer : zone.layers()) {
+            if (layer.laying().isPresent()) {
+                return layer.laying().get().process();
+            }
+        }
+        return Process.HAND_LAY_UP;
+    }
 
     /**
      * Whether this is a coating, which does not count as laminating resin.

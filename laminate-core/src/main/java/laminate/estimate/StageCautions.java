@@ -4,17 +4,14 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Set;
 import laminate.material.Figure;
 import laminate.material.Property;
 import laminate.material.Resin;
 import laminate.material.Status;
-import laminate.part.BulkerLayer;
 import laminate.part.Coating;
 import laminate.part.CoreLayer;
 import laminate.part.Layer;
-import laminate.part.ReinforcementLayer;
 
 /** Cautions about the resins of one zone in the order they are applied: what goes over what, and how thick at once. */
 final class StageCautions {
@@ -115,45 +112,11 @@ final class StageCautions {
                 Status.PRINTED);
     }
 
-    /** A stage is a run of layers of one stage name; a core parts two stages, for it keeps the heat of each apart. */
     private void checkStages() {
-        List<LaidLayer> stage = new ArrayList<>();
-        for (LaidLayer layer : zone.layers()) {
-            if (!stage.isEmpty() && !continues(stage.get(0).layer(), layer.layer())) {
-                checkStage(stage);
-                stage.clear();
+        for (LayerRun run : LayerRun.of(zone.layers())) {
+            if (run.isTooThick()) {
+                addTooThick(run.weakest().orElseThrow(), run.stage(), run.thickness());
             }
-            if (heats(layer.layer())) {
-                stage.add(layer);
-            }
-        }
-        checkStage(stage);
-    }
-
-    private static boolean continues(Layer first, Layer next) {
-        return heats(next) && first.stage().equals(next.stage());
-    }
-
-    private static boolean heats(Layer layer) {
-        return layer instanceof ReinforcementLayer || layer instanceof BulkerLayer;
-    }
-
-    /** Of several resins in one stage the one that bears the least decides. */
-    private void checkStage(List<LaidLayer> stage) {
-        double thickness = 0;
-        double most = Double.MAX_VALUE;
-        Optional<Resin> weakest = Optional.empty();
-        for (LaidLayer layer : stage) {
-            Resin resin = layer.layer().laying().orElseThrow().resin();
-            double bearable = resin.stageThickness().orElse(Double.MAX_VALUE);
-            thickness += layer.thickness().planned();
-            if (bearable < most) {
-                most = bearable;
-                weakest = Optional.of(resin);
-            }
-        }
-        if (thickness > most * (1 + 1e-9)) {
-            addTooThick(weakest.orElseThrow(), stage.get(0).layer().stage(), thickness);
         }
     }
 
