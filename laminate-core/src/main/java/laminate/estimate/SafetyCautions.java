@@ -1,6 +1,7 @@
 package laminate.estimate;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -9,7 +10,7 @@ import laminate.material.Resin;
 import laminate.material.Status;
 
 /** The usual cautions of health, fire and strength, as far as the part calls for them. */
-final class SafetyCautions {
+public final class SafetyCautions {
     private static final String MEMORY = "from memory";
 
     private static final Caution PEROXIDE = caution(
@@ -46,13 +47,38 @@ final class SafetyCautions {
     private SafetyCautions() {}
 
     static List<Caution> of(PartEstimate estimate) {
+        List<Resin> resins = new ArrayList<>();
+        boolean peroxide = false;
+        for (ResinQuantity mixed : estimate.quantities().resins()) {
+            resins.add(mixed.resin());
+            peroxide |= !mixed.dose().agent().isHardener();
+        }
+        List<Caution> cautions = new ArrayList<>(ofMixing(resins, peroxide));
+        if (!resins.isEmpty()) {
+            boolean carbon = Cautions.holds(estimate, Fibre.Type.CARBON);
+            cautions.add(caution(carbon ? DUST + CARBON_DUST : DUST, MEMORY, Status.MEMORY));
+        }
+        cautions.add(STRENGTH);
+        return cautions;
+    }
+
+    /**
+     * What to mind where resins are mixed.
+     *
+     * @param resins the resins
+     * @param peroxide whether one of them is cured by a peroxide
+     * @return the cautions of peroxide, styrene, epoxy, isocyanate and heat that they call for
+     */
+    public static List<Caution> ofMixing(Collection<Resin> resins, boolean peroxide) {
         List<Caution> cautions = new ArrayList<>();
-        List<ResinQuantity> mixed = estimate.quantities().resins();
-        if (holdsPeroxide(mixed)) {
+        if (peroxide) {
             cautions.add(PEROXIDE);
         }
-        Set<Resin.Family> families = families(mixed);
-        if (families.stream().anyMatch(Resin.Family::isStyrenic)) {
+        Set<Resin.Family> families = EnumSet.noneOf(Resin.Family.class);
+        for (Resin resin : resins) {
+            families.add(resin.family());
+        }
+        if (families.contains(Resin.Family.POLYESTER) || families.contains(Resin.Family.VINYLESTER)) {
             cautions.add(STYRENE);
         }
         if (families.contains(Resin.Family.EPOXY)) {
@@ -61,30 +87,10 @@ final class SafetyCautions {
         if (families.contains(Resin.Family.POLYURETHANE)) {
             cautions.add(ISOCYANATE);
         }
-        if (!mixed.isEmpty()) {
+        if (!resins.isEmpty()) {
             cautions.add(EXOTHERM);
-            boolean carbon = Cautions.holds(estimate, Fibre.Type.CARBON);
-            cautions.add(caution(carbon ? DUST + CARBON_DUST : DUST, MEMORY, Status.MEMORY));
         }
-        cautions.add(STRENGTH);
         return cautions;
-    }
-
-    private static boolean holdsPeroxide(List<ResinQuantity> mixed) {
-        for (ResinQuantity resin : mixed) {
-            if (!resin.dose().agent().isHardener()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static Set<Resin.Family> families(List<ResinQuantity> mixed) {
-        Set<Resin.Family> families = EnumSet.noneOf(Resin.Family.class);
-        for (ResinQuantity resin : mixed) {
-            families.add(resin.resin().family());
-        }
-        return families;
     }
 
     private static Caution caution(String text, String source, Status status) {

@@ -19,6 +19,16 @@ public record JobSheet(MixPlan plan, List<Page> pages) {
     }
 
     /**
+     * The sheets of a plan.
+     *
+     * @param plan the plan
+     * @return a page for each stage
+     */
+    public static JobSheet of(MixPlan plan) {
+        return new JobSheet(plan, plan.stages().stream().map(JobSheets::page).toList());
+    }
+
+    /**
      * The sheet of a stage.
      *
      * @param stage the stage

@@ -16,8 +16,9 @@ import laminate.process.Process;
  * @param thickness thickest laminate or film of it in any zone (m)
  * @param dryTime time that the crew takes before resin is mixed: laying dry and bagging (s)
  * @param wetTime time that the crew takes to use up the mixes, with mixing them (s)
+ * @param bagTime time that the crew takes to fit a bag over what is still wet (s), 0 without one
  * @param start when it starts
- * @param end when the last mix is used up
+ * @param end when the last mix is used up and the bag, if any, is on
  * @param gelled when the last mix has gelled where it lies, empty where the gel time is not known
  * @param resins the resins it takes, with their mixes
  * @param bond what it is laid on; empty for the first on the mould
@@ -32,6 +33,7 @@ public record Stage(
         double thickness,
         double dryTime,
         double wetTime,
+        double bagTime,
         ClockTime start,
         ClockTime end,
         Optional<ClockTime> gelled,

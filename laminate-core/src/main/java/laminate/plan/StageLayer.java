@@ -26,4 +26,10 @@ public record StageLayer(
         double area,
         double lapShare,
         double thickness,
-        double resin) {}
+        double resin) {
+
+    StageLayer withResin(double toMix) {
+        return new StageLayer(
+                zone, number, material, pieces, angle, turned, area, lapShare, thickness, toMix);
+    }
+}

@@ -1,0 +1,103 @@
+package laminate.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import laminate.estimate.PartEstimate;
+import laminate.estimate.ZoneEstimate;
+import laminate.process.Workshop;
+
+/**
+ * Plans the stages and mixes of an estimated part in a workshop.
+ *
+ * <pre>{@code
+ * PartEstimate estimate = new Estimator(workshop).estimate(part);
+ * MixPlan plan = new MixPlanner(workshop).plan(estimate);
+ * }</pre>
+ *
+ * <p>The clock counts coating, laying, bedding, bagging and infusing; the mould is taken to be waxed and ready, and days to
+ * follow each other.
+ */
+public final class MixPlanner {
+    /**
+     * The temperature where the workshop states none (K): the middle of the 18 to 22 °C that the Rules for Classification
+     * of FRP Ships 2014 recommend.
+     */
+    public static final double ASSUMED_TEMPERATURE = 293.15;
+
+    private final Workshop workshop;
+
+    /**
+     * A planner.
+     *
+     * @param workshop the workshop's temperature, hands, scales and hours; the one that the part was estimated in
+     */
+    public MixPlanner(Workshop workshop) {
+        this.workshop = workshop;
+    }
+
+    /**
+     * Plans one moulding.
+     *
+     * @param estimate the part as estimated in this workshop
+     * @return stages, mixes, clock and cautions; a resin whose mixes cannot be made in time says why and what would help
+     */
+    public MixPlan plan(PartEstimate estimate) {
+        double temperature = workshop.temperature().orElse(ASSUMED_TEMPERATURE);
+        List<Stage> stages = new ArrayList<>();
+        StageClock clock = new StageClock(workshop.shopFloor().day());
+        Optional<FreshAir> freshAir = Optional.empty();
+        StageRemarks remarks = new StageRemarks(clock.dayLength());
+        for (StageWork work : new StageWorks(estimate, workshop, temperature).of(merged(estimate))) {
+            StageClock.Slot slot = clock.take(work);
+            stages.add(stage(stages.size() + 1, work, slot, remarks));
+            freshAir = FreshAirNeed.greater(freshAir, stages.get(stages.size() - 1), work, workshop.shopFloor());
+        }
+        return new MixPlan(
+                estimate.part().name(),
+                estimate.part().count(),
+                temperature,
+                workshop.temperature().isEmpty(),
+                workshop.shopFloor().crew(),
+                stages,
+                DoseTables.of(stages, workshop.shopFloor().mixing()),
+                freshAir,
+                PlanCautions.of(estimate, stages, workshop));
+    }
+
+    private List<List<StageGroup>> merged(PartEstimate estimate) {
+        StageMerge merge = new StageMerge();
+        int cut = 0;
+        for (int i = 0; i < estimate.zones().size(); i++) {
+            ZoneEstimate zone = estimate.zones().get(i);
+            int end = cut + zone.layers().size();
+            merge.add(ZoneStages.of(
+                    i,
+                    zone,
+                    estimate.quantities().cuts().subList(cut, end),
+                    estimate.part().count(),
+                    workshop));
+            cut = end;
+        }
+        return merge.stages();
+    }
+
+    private static Stage stage(int number, StageWork work, StageClock.Slot slot, StageRemarks remarks) {
+        return new Stage(
+                number,
+                work.name(),
+                work.kind(),
+                work.first().first().use().process(),
+                work.layers(),
+                work.thickness(),
+                work.dryTime(),
+                work.wetTime(),
+                work.bagTime(),
+                ClockTime.at(slot.start()),
+                ClockTime.at(slot.end()),
+                slot.gelled().map(ClockTime::at),
+                work.resins(),
+                slot.bond(),
+                remarks.of(work));
+    }
+}

@@ -1,0 +1,109 @@
+package laminate.plan;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import laminate.material.Figure;
+import laminate.material.Resin;
+import laminate.material.Status;
+import laminate.process.WorkingDay;
+
+/**
+ * Puts stages on the clock one after another. A stage starts when the crew is free and what lies under it in each of its
+ * zones has gelled; where a gel time is not known, the next morning.
+ */
+final class StageClock {
+    private static final Figure AFTER_COAT = new Figure(
+            3600,
+            "trade technical page, supplier not named: layers follow 1 to 2 h after the gelcoat has gelled",
+            Status.PRINTED);
+    private static final Figure BETWEEN_PARTS = new Figure(
+            3 * 3600,
+            "FRP ship repair standard, Nippon Foundation 1999: layers of test plates are laid 3 h apart or more",
+            Status.PRINTED);
+
+    private final ShopClock clock;
+    private final Map<Integer, Surface> surfaces = new HashMap<>();
+
+    StageClock(WorkingDay day) {
+        clock = new ShopClock(day);
+    }
+
+    double dayLength() {
+        return clock.length();
+    }
+
+    /** When a stage is done. */
+    record Slot(double start, double end, Optional<Double> gelled, Optional<Bond> bond) {}
+
+    Slot take(StageWork work) {
+        double ready = 0;
+        for (StageGroup group : work.groups()) {
+            Surface under = surfaces.get(group.zone());
+            ready = under == null ? ready : Math.max(ready, readyFor(group, under));
+        }
+        double start = clock.take(ready, work.duration());
+        double end = start + work.duration();
+        Optional<Bond> bond = bond(work, start + work.dryTime());
+        Optional<Double> gelled = gelled(work, start + work.dryTime() + work.wetTime());
+        lay(work, end, gelled);
+        return new Slot(start, end, gelled.map(time -> Math.max(time, end)), bond);
+    }
+
+    private static double readyFor(StageGroup group, Surface under) {
+        boolean parted = group.kind() == Stage.Kind.LAMINATE
+                && under.top.kind() == Stage.Kind.LAMINATE
+                && under.top.name().equals(group.name());
+        return parted ? Math.max(under.ready, under.end + BETWEEN_PARTS.value()) : under.ready;
+    }
+
+    /** The worst of what the zones say. */
+    private Optional<Bond> bond(StageWork work, double wet) {
+        Optional<Bond> worst = Optional.empty();
+        for (StageGroup group : work.groups()) {
+            Surface under = surfaces.get(group.zone());
+            if (under != null) {
+                Bond bond = BondWindow.of(under.resin(), over(group)).judge(under.resin(), wet - under.end);
+                worst = worst.isEmpty() || isWorse(bond, worst.get()) ? Optional.of(bond) : worst;
+            }
+        }
+        return worst;
+    }
+
+    private static Resin over(StageGroup group) {
+        return group.first().bed().orElse(group.first().use()).resin();
+    }
+
+    private static boolean isWorse(Bond one, Bond other) {
+        int verdicts = one.verdict().compareTo(other.verdict());
+        return verdicts > 0 || verdicts == 0 && one.gap() > other.gap();
+    }
+
+    /** The last mix of each resin is stirred before it is used up. */
+    private static Optional<Double> gelled(StageWork work, double usedUp) {
+        double latest = usedUp;
+        for (StageResin resin : work.resins()) {
+            if (resin.gelTime().isEmpty() || !resin.fits()) {
+                return Optional.empty();
+            }
+            double lastMix = resin.workTime() / resin.mixes().size();
+            latest = Math.max(latest, usedUp - lastMix + resin.gelTime().getAsDouble());
+        }
+        return Optional.of(latest);
+    }
+
+    private void lay(StageWork work, double end, Optional<Double> gelled) {
+        double wait = work.kind() == Stage.Kind.MOULD_COAT ? AFTER_COAT.value() : 0;
+        double ready = gelled.isPresent() ? Math.max(end, gelled.get() + wait) : clock.morningAfter(end);
+        for (StageGroup group : work.groups()) {
+            surfaces.put(group.zone(), new Surface(group, end, ready));
+        }
+    }
+
+    /** What lies uppermost in a zone. */
+    private record Surface(StageGroup top, double end, double ready) {
+        Resin resin() {
+            return top.items().get(top.items().size() - 1).use().resin();
+        }
+    }
+}
