@@ -128,11 +128,7 @@ final class Quantifier {
         double everywhere = perArea * (area + margin);
         double gone = workshop.evaporation(use.process(), use.resin());
         double left = workshop.loss(use.process(), Loss.RESIN).value() * everywhere;
-        resins.add(
-                use,
-                perArea * area,
-                ResinLoss.byHand(perArea * margin, left),
-                everywhere * gone / (1 - gone));
+        resins.add(use, perArea * area, ResinLoss.byHand(perArea * margin, left), everywhere * gone / (1 - gone));
     }
 
     private void addBed(ResinUse use, double perArea, double area, double margin) {

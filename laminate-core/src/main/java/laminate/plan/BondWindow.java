@@ -22,13 +22,14 @@ record BondWindow(Figure ideal, Figure most) {
             Status.PRINTED);
     private static final Figure COAT_DAY =
             new Figure(24 * HOUR, "gelcoat: next coat or layer within 24 h, from memory", Status.MEMORY);
-    private static final Figure HALF_DAY = new Figure(12 * HOUR, "epoxy: within 12 to 24 h, from memory", Status.MEMORY);
+    private static final Figure HALF_DAY =
+            new Figure(12 * HOUR, "epoxy: within 12 to 24 h, from memory", Status.MEMORY);
     private static final Figure EPOXY_DAY =
             new Figure(24 * HOUR, "epoxy: after 12 to 24 h it is washed and abraded, from memory", Status.MEMORY);
     private static final Figure WAX = new Figure(
             0, "Rules for Classification of FRP Ships 2014: waxed resin is ground after 24 h", Status.PRINTED);
-    private static final Figure PAINT =
-            new Figure(0, "common practice, no source: paint holds on an abraded, clean surface", Status.COMMON_PRACTICE);
+    private static final Figure PAINT = new Figure(
+            0, "common practice, no source: paint holds on an abraded, clean surface", Status.COMMON_PRACTICE);
 
     /** The window of a resin for what is laid over it. */
     static BondWindow of(Resin under, Resin over) {

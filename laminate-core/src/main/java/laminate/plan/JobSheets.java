@@ -30,8 +30,7 @@ final class JobSheets {
         List<Caution> cautions = new ArrayList<>(stage.cautions());
         cautions.addAll(SafetyCautions.ofMixing(
                 stage.resins().stream().map(StageResin::resin).toList(),
-                stage.resins().stream()
-                        .anyMatch(resin -> !resin.dose().agent().isHardener())));
+                stage.resins().stream().anyMatch(resin -> !resin.dose().agent().isHardener())));
         return new Page(stage, sheet.steps, readings(stage), cautions);
     }
 

@@ -48,6 +48,22 @@ public record Mix(
         }
     }
 
+    Mix numbered(int place) {
+        return new Mix(
+                place,
+                material,
+                agent,
+                needed,
+                resin,
+                resinVolume,
+                catalyst,
+                catalystVolume,
+                strokes,
+                gelTime,
+                usableTime,
+                workTime);
+    }
+
     /**
      * The dose as it comes out of rounded masses.
      *

@@ -23,8 +23,9 @@ final class PlanCautions {
                     MixPlanner.ASSUMED_TEMPERATURE - 273.15)));
         }
         if (stages.stream().anyMatch(stage -> !stage.mixes().isEmpty())) {
-            cautions.add(schedule("Gel times scatter by a fifth and more between batches: time a cup of this batch, at this"
-                    + " temperature and dose, before the first mix."));
+            cautions.add(
+                    schedule("Gel times scatter by a fifth and more between batches: time a cup of this batch, at this"
+                            + " temperature and dose, before the first mix."));
         }
         for (Caution caution : estimate.cautions()) {
             if (caution.kind() == Caution.Kind.SAFETY) {
@@ -32,12 +33,14 @@ final class PlanCautions {
             }
         }
         if (takesPeroxide(stages)) {
-            cautions.add(safety("Where a resin is not pre-accelerated, stir the accelerator into the resin first, all through,"
-                    + " and the peroxide last: never one to the other."));
+            cautions.add(safety(
+                    "Where a resin is not pre-accelerated, stir the accelerator into the resin first, all through,"
+                            + " and the peroxide last: never one to the other."));
         }
         if (!stages.isEmpty()) {
-            cautions.add(safety("Let left-over mixes cure in water, in the open, before they are thrown away. Uncured resin,"
-                    + " peroxide and solvent are hazardous waste: none into a drain or a common bin."));
+            cautions.add(
+                    safety("Let left-over mixes cure in water, in the open, before they are thrown away. Uncured resin,"
+                            + " peroxide and solvent are hazardous waste: none into a drain or a common bin."));
         }
         return cautions;
     }

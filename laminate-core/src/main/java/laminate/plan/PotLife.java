@@ -33,8 +33,8 @@ final class PotLife {
     static PotLife of(Resin resin, Dose dose, double temperature) {
         GelTimes times = GelTimes.of(resin, dose.agent().id());
         if (!times.isKnown()) {
-            String why = "no gel time of " + resin.id() + " with " + dose.agent().id()
-                    + " is known: time a cup before you mix a pot";
+            String why = "no gel time of " + resin.id() + " with "
+                    + dose.agent().id() + " is known: time a cup before you mix a pot";
             return new PotLife(resin, Optional.empty(), Optional.empty(), why);
         }
         try {

@@ -14,8 +14,7 @@ import laminate.process.Dose;
  * @param handTime time of one person to use it up, which more hands shorten (s)
  * @param flowTime time in which it is drawn in, which no hands shorten (s)
  */
-record PotNeed(
-        Resin resin, Dose dose, String use, double need, double styrene, double handTime, double flowTime) {
+record PotNeed(Resin resin, Dose dose, String use, double need, double styrene, double handTime, double flowTime) {
 
     double workTime(int crew) {
         return handTime / crew + flowTime;

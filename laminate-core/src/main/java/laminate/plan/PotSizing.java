@@ -61,7 +61,8 @@ final class PotSizing {
 
     /** As many as there may be without making them smaller than the scales hold. */
     private int mostMixes() {
-        return (int) Math.max(1, Math.min(1e6, Math.floor(pot.need() / scales.smallest().orElseThrow())));
+        return (int) Math.max(
+                1, Math.min(1e6, Math.floor(pot.need() / scales.smallest().orElseThrow())));
     }
 
     private boolean fits(int mixes) {
@@ -95,23 +96,24 @@ final class PotSizing {
 
     /** So many mixes, equal but for their number. */
     List<Mix> mixes(int count) {
-        List<Mix> mixes = new ArrayList<>();
         double needed = pot.need() / count;
         Weighed weighed = scales.cover(needed);
+        Mix first = new Mix(
+                1,
+                pot.resin().id(),
+                pot.dose().agent().id(),
+                needed,
+                weighed.resin(),
+                weighed.resin() / pot.resin().densityLiquid(),
+                weighed.agent(),
+                weighed.agent() / pot.dose().agent().density(),
+                weighed.strokes(),
+                gelTime(weighed),
+                usable(weighed),
+                workTime / count);
+        List<Mix> mixes = new ArrayList<>();
         for (int number = 1; number <= count; number++) {
-            mixes.add(new Mix(
-                    number,
-                    pot.resin().id(),
-                    pot.dose().agent().id(),
-                    needed,
-                    weighed.resin(),
-                    weighed.resin() / pot.resin().densityLiquid(),
-                    weighed.agent(),
-                    weighed.agent() / pot.dose().agent().density(),
-                    weighed.strokes(),
-                    gelTime(weighed),
-                    usable(weighed),
-                    workTime / count));
+            mixes.add(first.numbered(number));
         }
         return mixes;
     }

@@ -36,8 +36,7 @@ final class Scales {
         agentStep = pumped ? mixing.pumpStroke().getAsDouble() * dose.agent().density() : mixing.agentStep();
         ratio = dose.ratio();
         Resin.Cure cure = resin.cureBy(dose.agent().id())
-                .orElseThrow(() -> new IllegalArgumentException(
-                        dose.agent().id() + " does not cure " + resin.id()));
+                .orElseThrow(() -> new IllegalArgumentException(dose.agent().id() + " does not cure " + resin.id()));
         least = Math.max(cure.from().value(), ratio * (1 - TOLERANCE));
         most = Math.min(cure.to().value(), ratio * (1 + TOLERANCE));
     }
@@ -61,7 +60,9 @@ final class Scales {
      * @return the mix, no smaller than {@link #smallest()}
      */
     Weighed cover(double resin) {
-        return pumped ? pump(resin) : weigh(Math.max(up(resin, resinStep), smallest().orElseThrow()));
+        return pumped
+                ? pump(resin)
+                : weigh(Math.max(up(resin, resinStep), smallest().orElseThrow()));
     }
 
     private Weighed weigh(double resin) {
@@ -83,8 +84,7 @@ final class Scales {
 
     private double resinFor(long strokes) {
         double agent = strokes * agentStep;
-        return resinStep
-                * clamp(agent / ratio / resinStep, agent / most / resinStep, agent / least / resinStep);
+        return resinStep * clamp(agent / ratio / resinStep, agent / most / resinStep, agent / least / resinStep);
     }
 
     /** The whole number nearest to a value among those within two bounds. */

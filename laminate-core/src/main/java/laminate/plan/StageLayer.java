@@ -29,7 +29,6 @@ public record StageLayer(
         double resin) {
 
     StageLayer withResin(double toMix) {
-        return new StageLayer(
-                zone, number, material, pieces, angle, turned, area, lapShare, thickness, toMix);
+        return new StageLayer(zone, number, material, pieces, angle, turned, area, lapShare, thickness, toMix);
     }
 }

@@ -34,8 +34,7 @@ final class StageRemarks {
         if (work.duration() > day) {
             add(
                     "It takes %.1f h, longer than the working day: part it by zones, or take more hands.",
-                    found,
-                    work.duration() / 3600);
+                    found, work.duration() / 3600);
         }
         return found;
     }
@@ -60,14 +59,13 @@ final class StageRemarks {
     private static void addBag(StageWork work, List<Caution> found) {
         for (StageResin resin : work.resins()) {
             double wet = work.wetTime() + work.bagTime();
-            if (work.bagTime() > 0 && resin.gelTime().isPresent() && wet > resin.gelTime().getAsDouble()) {
+            if (work.bagTime() > 0
+                    && resin.gelTime().isPresent()
+                    && wet > resin.gelTime().getAsDouble()) {
                 add(
                         "%s gels after %.0f min, and laying and bagging take %.0f min: the first layers gel before the vacuum"
                                 + " presses them. Lower the dose, take a slower hardener or more hands, or bag smaller areas.",
-                        found,
-                        resin.resin().id(),
-                        resin.gelTime().getAsDouble() / 60,
-                        wet / 60);
+                        found, resin.resin().id(), resin.gelTime().getAsDouble() / 60, wet / 60);
             }
         }
     }

@@ -68,8 +68,8 @@ final class StageWorks {
     }
 
     private StageWork work(String name, List<StageGroup> stage, NeedShares shares, WorkTimes times) {
-        List<PotNeed> pots = new PotShares(shares)
-                .of(itemsOf(stage), handTime(stage, times), times.of(Operation.INFUSION, stage));
+        List<PotNeed> pots =
+                new PotShares(shares).of(itemsOf(stage), handTime(stage, times), times.of(Operation.INFUSION, stage));
         List<StageResin> resins = new ArrayList<>();
         double wetTime = 0;
         double styrene = 0;

@@ -168,9 +168,8 @@ final class ZoneStages {
         LaidLayer laid = estimate.layers().get(place);
         Layer layer = laid.layer();
         double area = cuts.get(place).area() / mouldings;
-        Optional<ResinUse> bed = layer instanceof CoreLayer core
-                ? core.bed().map(paste -> ResinUse.of(paste, core))
-                : Optional.empty();
+        Optional<ResinUse> bed =
+                layer instanceof CoreLayer core ? core.bed().map(paste -> ResinUse.of(paste, core)) : Optional.empty();
         return new WorkItem(
                 index,
                 ResinUse.of(layer),
@@ -201,7 +200,8 @@ final class ZoneStages {
                 layer instanceof ReinforcementLayer reinforcement && reinforcement.turned(),
                 area,
                 layer instanceof ReinforcementLayer reinforcement
-                        ? workshop.loss(reinforcement.layUp().process(), Loss.LAPS).value()
+                        ? workshop.loss(reinforcement.layUp().process(), Loss.LAPS)
+                                .value()
                         : 0,
                 laid.thickness().planned(),
                 0);

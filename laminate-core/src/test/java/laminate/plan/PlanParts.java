@@ -71,7 +71,9 @@ final class PlanParts {
 
     private static List<Resin.GelPoint> row(String agent, double dose, double seconds) {
         return List.of(
-                point(agent, dose, 10, seconds), point(agent, dose, 20, seconds / 2), point(agent, dose, 30, seconds / 4));
+                point(agent, dose, 10, seconds),
+                point(agent, dose, 20, seconds / 2),
+                point(agent, dose, 30, seconds / 4));
     }
 
     private static Resin.GelPoint point(String agent, double dose, double celsius, double seconds) {
@@ -133,8 +135,7 @@ final class PlanParts {
     }
 
     static Zone zone(String name, double area, List<Coating> coatings, Layer... layers) {
-        return new Zone(
-                name, area, 1, coatings, List.of(layers), Optional.empty(), ContentSet.TRADE, Measured.NOTHING);
+        return new Zone(name, area, 1, coatings, List.of(layers), Optional.empty(), ContentSet.TRADE, Measured.NOTHING);
     }
 
     /** Seeded random parts of every process, with coats, cores, beds, stages, trims and laps. */

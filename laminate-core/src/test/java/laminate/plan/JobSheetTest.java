@@ -1,0 +1,140 @@
+package laminate.plan;
+
+import static laminate.plan.PlanParts.HAND;
+import static laminate.plan.PlanParts.INFUSED;
+import static laminate.plan.PlanParts.core;
+import static laminate.plan.PlanParts.gelcoat;
+import static laminate.plan.PlanParts.layer;
+import static laminate.plan.PlanParts.workshop;
+import static laminate.plan.PlanParts.zone;
+import static laminate.testing.TestMaterials.biaxial;
+import static laminate.testing.TestMaterials.mat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import laminate.part.Layer;
+import laminate.part.Part;
+import laminate.plan.JobSheet.Action;
+import laminate.plan.JobSheet.Reading;
+import laminate.testing.TestMaterials;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The sheet that goes to the mould. */
+class JobSheetTest {
+
+    static Stream<Part> parts() {
+        return PlanParts.random(40);
+    }
+
+    @ParameterizedTest
+    @MethodSource("parts")
+    void everyMixAndEveryLayerIsTickedOffOnce(Part part) {
+        JobSheet sheet = JobSheet.of(PlanParts.plan(part, workshop(20, 1)));
+
+        assertThat(sheet.pages()).hasSameSizeAs(sheet.plan().stages());
+        for (JobSheet.Page page : sheet.pages()) {
+            List<Mix> mixes =
+                    page.steps().stream().flatMap(step -> step.mix().stream()).toList();
+            List<StageLayer> layers =
+                    page.steps().stream().flatMap(step -> step.layer().stream()).toList();
+            assertThat(mixes).containsExactlyInAnyOrderElementsOf(page.stage().mixes());
+            assertThat(layers).isEqualTo(page.stage().layers());
+        }
+    }
+
+    /** When a layer is laid, the mixes stirred so far reach at least to its first wetting, and no mix stands ready early. */
+    @ParameterizedTest
+    @MethodSource("parts")
+    void aMixIsStirredAsItIsWanted(Part part) {
+        for (JobSheet.Page page :
+                JobSheet.of(PlanParts.plan(part, workshop(20, 1))).pages()) {
+            Stage stage = page.stage();
+            if (stage.kind() == Stage.Kind.INFUSION || stage.resins().size() > 1) {
+                continue;
+            }
+            double stirred = 0;
+            double laid = 0;
+            double each = stage.mixes().get(0).needed();
+            for (JobSheet.Step step : page.steps()) {
+                if (step.mix().isPresent()) {
+                    assertThat(stirred).as("the mix before is used up").isLessThanOrEqualTo(laid + 1e-6);
+                    stirred += each;
+                } else if (step.layer().isPresent()) {
+                    assertThat(stirred).as("there is resin to lay with").isGreaterThan(laid);
+                    laid += step.layer().get().resin();
+                }
+            }
+        }
+    }
+
+    @Test
+    void aPageOfEachKind() {
+        List<JobSheet.Page> pages = JobSheet.of(PlanParts.plan(
+                        Part.of(
+                                "p",
+                                List.of(zone(
+                                        "z",
+                                        0.5,
+                                        List.of(gelcoat(1)),
+                                        layer(mat(0.3), HAND, "skin"),
+                                        core(HAND, true),
+                                        layer(biaxial(0.6), INFUSED, "")))),
+                        workshop(20, 2)))
+                .pages();
+
+        assertThat(actions(pages.get(0))).containsExactly(Action.MIX, Action.COAT, Action.AWAIT_GEL);
+        assertThat(actions(pages.get(1))).containsExactly(Action.MIX, Action.LAY, Action.AWAIT_GEL);
+        assertThat(actions(pages.get(2))).containsExactly(Action.MIX, Action.MIX, Action.LAY, Action.AWAIT_GEL);
+        assertThat(actions(pages.get(3)))
+                .startsWith(Action.LAY_DRY, Action.BAG, Action.MIX)
+                .endsWith(Action.MIX, Action.INFUSE, Action.AWAIT_GEL);
+        assertThat(pages.get(0).readings())
+                .contains(Reading.FILM_THICKNESS, Reading.HUMIDITY, Reading.AGENT_BATCH)
+                .doesNotContain(Reading.THICKNESS, Reading.VACUUM);
+        assertThat(pages.get(1).readings())
+                .contains(Reading.THICKNESS, Reading.DRY_MASS, Reading.RESIN_USED)
+                .doesNotContain(Reading.FILM_THICKNESS, Reading.VACUUM);
+        assertThat(pages.get(3).readings()).contains(Reading.VACUUM, Reading.PRESSURE_DROP);
+    }
+
+    @Test
+    void waxIsGroundFirst() {
+        Layer waxed = layer(
+                mat(0.3),
+                PlanParts.layUp(laminate.process.Process.HAND_LAY_UP, TestMaterials.waxed(PlanParts.POLYESTER), 0.02),
+                "first");
+        List<JobSheet.Page> pages = JobSheet.of(PlanParts.plan(
+                        Part.of("p", List.of(zone("z", 0.2, List.of(), waxed, layer(mat(0.3), HAND, "second")))),
+                        workshop(20, 1)))
+                .pages();
+
+        assertThat(actions(pages.get(0))).first().isEqualTo(Action.MIX);
+        assertThat(actions(pages.get(1))).first().isEqualTo(Action.PREPARE_SURFACE);
+    }
+
+    @Test
+    void cautionsStandOnThePagesThatTheyConcern() {
+        List<JobSheet.Page> pages = JobSheet.of(PlanParts.plan(
+                        Part.of(
+                                "p",
+                                List.of(zone(
+                                        "z", 0.5, List.of(gelcoat(1)), layer(mat(0.3), PlanParts.HAND_EPOXY, "")))),
+                        workshop(20, 1)))
+                .pages();
+
+        assertThat(texts(pages.get(0))).contains("Peroxide").contains("Styrene").doesNotContain("nitrile");
+        assertThat(texts(pages.get(1))).contains("nitrile").doesNotContain("Peroxide");
+    }
+
+    private static String texts(JobSheet.Page page) {
+        return String.join(
+                "\n", page.cautions().stream().map(caution -> caution.text()).toList());
+    }
+
+    private static List<Action> actions(JobSheet.Page page) {
+        return page.steps().stream().map(JobSheet.Step::action).toList();
+    }
+}

@@ -1,0 +1,327 @@
+package laminate.plan;
+
+import static laminate.plan.PlanParts.BAG;
+import static laminate.plan.PlanParts.HAND;
+import static laminate.plan.PlanParts.INFUSED;
+import static laminate.plan.PlanParts.core;
+import static laminate.plan.PlanParts.gelcoat;
+import static laminate.plan.PlanParts.layer;
+import static laminate.plan.PlanParts.plan;
+import static laminate.plan.PlanParts.workshop;
+import static laminate.plan.PlanParts.zone;
+import static laminate.testing.TestMaterials.MEKP;
+import static laminate.testing.TestMaterials.biaxial;
+import static laminate.testing.TestMaterials.mat;
+import static laminate.testing.TestMaterials.roving;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import laminate.estimate.Estimator;
+import laminate.estimate.PartEstimate;
+import laminate.material.Figure;
+import laminate.material.Property;
+import laminate.material.Resin;
+import laminate.part.Coating;
+import laminate.part.Film;
+import laminate.part.LaminaLayer;
+import laminate.part.Layer;
+import laminate.part.Part;
+import laminate.process.Dose;
+import laminate.process.LayUp;
+import laminate.process.Loss;
+import laminate.process.Process;
+import laminate.process.Workshop;
+import laminate.testing.TestMaterials;
+import laminate.testing.TestParts;
+import laminate.theory.Lamina;
+import org.junit.jupiter.api.Test;
+
+/** Stages of a part: what they are, in which order, and what each takes. */
+class MixPlannerTest {
+    private static final Workshop TWENTY = workshop(20, 1);
+
+    /** Six layers of mat 450 are 6.5 mm, of a resin that bears 6.0 mm: five and one. */
+    @Test
+    void aStageIsNoThickerThanItsResinBears() {
+        MixPlan plan = plan(Part.of("p", List.of(zone("z", 1, List.of(), mats(6)))), TWENTY);
+
+        assertThat(names(plan)).containsExactly("laminate, 1 of 2", "laminate, 2 of 2");
+        assertThat(plan.stages().get(0).layers()).hasSize(5);
+        assertThat(plan.stages().get(0).thickness()).isLessThanOrEqualTo(0.006);
+        assertThat(plan.stages().get(1).layers()).extracting(StageLayer::number).containsExactly(6);
+    }
+
+    @Test
+    void coatsLayersAndCoresOfAZoneFollowEachOther() {
+        Coating flowcoat =
+                new Coating(TestMaterials.FLOWCOAT, new Dose(MEKP, 0.02), new Film(Film.Basis.AREAL_WEIGHT, 0.4), 1);
+        MixPlan plan = plan(
+                Part.of(
+                        "p",
+                        List.of(zone(
+                                "z",
+                                1,
+                                List.of(flowcoat, gelcoat(2)),
+                                layer(mat(0.3), HAND, "skin"),
+                                layer(mat(0.45), HAND, ""),
+                                core(HAND, true),
+                                layer(mat(0.45), HAND, "")))),
+                TWENTY);
+
+        assertThat(names(plan))
+                .containsExactly(
+                        "gelcoat",
+                        "gelcoat, coat 2",
+                        "skin",
+                        "laminate, 1 of 2",
+                        "core",
+                        "laminate, 2 of 2",
+                        "flowcoat");
+        assertThat(plan.stages())
+                .extracting(Stage::kind)
+                .containsExactly(
+                        Stage.Kind.MOULD_COAT,
+                        Stage.Kind.MOULD_COAT,
+                        Stage.Kind.LAMINATE,
+                        Stage.Kind.LAMINATE,
+                        Stage.Kind.CORE,
+                        Stage.Kind.LAMINATE,
+                        Stage.Kind.INNER_COAT);
+        assertThat(plan.stages().get(4).resins())
+                .extracting(resin -> resin.resin().id())
+                .as("paste first, then what the core takes up")
+                .containsExactly("bonding-paste", "polyester-ortho");
+    }
+
+    /** The gelcoat of a zone that is laid by hand and of one that is infused is one pot. */
+    @Test
+    void zonesShareTheStagesThatAreTheSame() {
+        MixPlan plan = plan(
+                Part.of(
+                        "p",
+                        List.of(
+                                zone("hull", 2, List.of(gelcoat(1)), layer(mat(0.3), HAND, "skin"), core(HAND, false)),
+                                zone("lid", 1, List.of(gelcoat(2)), layer(biaxial(0.6), INFUSED, "")),
+                                zone("deck", 1, List.of(gelcoat(1)), layer(mat(0.45), HAND, ""), core(HAND, false)))),
+                TWENTY);
+
+        assertThat(names(plan))
+                .as("what some zones take comes as late as their own order allows, coats before all layers")
+                .containsExactly("gelcoat", "gelcoat, coat 2", "skin", "laminate", "core", "infusion");
+        assertThat(plan.stages().get(0).layers()).extracting(StageLayer::zone).containsExactly("hull", "lid", "deck");
+        assertThat(plan.stages().get(0).resins()).hasSize(1);
+        assertThat(plan.stages().get(4).layers()).extracting(StageLayer::zone).containsExactly("hull", "deck");
+    }
+
+    @Test
+    void whatIsInfusedTogetherIsOneStageHoweverThick() {
+        List<Layer> layers = new ArrayList<>(Collections.nCopies(8, layer(biaxial(0.6), INFUSED, "")));
+        layers.add(4, core(INFUSED, false));
+        MixPlan plan = plan(Part.of("p", List.of(zone("z", 1, List.of(), layers.toArray(Layer[]::new)))), TWENTY);
+
+        assertThat(plan.stages()).hasSize(1);
+        Stage stage = plan.stages().get(0);
+        assertThat(stage.kind()).isEqualTo(Stage.Kind.INFUSION);
+        assertThat(stage.layers()).hasSize(9);
+        // Dry fabric 0.12 h/m² on 8 m², core 0.30 h/m² and bag 0.75 h/m² on 1 m²; infusing 1 h.
+        assertThat(stage.dryTime()).isCloseTo((8 * 0.12 + 0.30 + 0.75) * 3600, within(1e-6));
+        assertThat(stage.resins().get(0).workTime()).isCloseTo(3600, within(1e-6));
+    }
+
+    /**
+     * By hand, 1 m² of one mat 450 at 0.22 h/m²: 792 s for one person, and polyester at 2 % and 20 °C gels in 1200 s.
+     *
+     * <pre>
+     *   resin in the part   0.45 · 0.70/0.30 = 1.05 kg     left in pots 8 %: 0.084 kg
+     *   styrene             f = 0.286 · 0.42 − 0.0529 = 0.06722, 1.05 f/(1 − f) = 0.0757 kg
+     *   to mix              1.2097 kg
+     *   1 mix               792 s against 0.7 · 1200 · (1.234/0.1)^−0.1549 − 120 = 449 s
+     *   2 mixes             396 s against 0.7 · 1200 · (0.622/0.1)^−0.1549 − 120 = 513 s
+     *   each                604.8 g, weighed as 605 g with 12.1 g or 10.34 ml
+     * </pre>
+     */
+    @Test
+    void aMatOfOneSquareMetreByHand() {
+        MixPlan plan = plan(Part.of("p", List.of(zone("z", 1, List.of(), mats(1)))), TWENTY);
+
+        StageResin resin = plan.stages().get(0).resins().get(0);
+        assertThat(resin.need()).isCloseTo(1.2097, within(1e-4));
+        assertThat(resin.workTime()).isCloseTo(792, within(1e-9));
+        assertThat(resin.mixes()).hasSize(2);
+        Mix mix = resin.mixes().get(0);
+        assertThat(mix.resin()).isCloseTo(0.605, within(1e-12));
+        assertThat(mix.catalyst()).isCloseTo(0.0121, within(1e-12));
+        assertThat(mix.catalystVolume()).isCloseTo(10.342e-6, within(1e-9));
+        assertThat(mix.usableTime()).hasValueCloseTo(513.0, within(1.0));
+        assertThat(plan.stages().get(0).wetTime()).isCloseTo(792 + 2 * 120, within(1e-9));
+        assertThat(plan.fits()).isTrue();
+    }
+
+    /** Styrene of that mat, 0.0757 kg, over the 1032 s of mixing and laying and until the last mix of 396 s gels. */
+    @Test
+    void freshAirDilutesTheStyreneOfTheStageThatAsksForMost() {
+        FreshAir air = plan(Part.of("p", List.of(zone("z", 1, List.of(), mats(1)))), TWENTY)
+                .freshAir()
+                .orElseThrow();
+
+        double time = 1032 - 396 + 1200;
+        assertThat(air.stage()).isEqualTo(1);
+        assertThat(air.styrene()).isCloseTo(0.0757, within(1e-4));
+        assertThat(air.time()).isCloseTo(time, within(0.5));
+        assertThat(air.limit()).isCloseTo(426e-6, within(1e-12));
+        assertThat(air.flow()).isCloseTo(0.0757 / (time * 426e-6), within(2e-4));
+    }
+
+    @Test
+    void epoxyGivesOffNoStyrene() {
+        Part part = Part.of("p", List.of(zone("z", 1, List.of(), layer(mat(0.45), PlanParts.HAND_EPOXY, ""))));
+
+        assertThat(plan(part, TWENTY).freshAir()).isEmpty();
+    }
+
+    @Test
+    void thePlanIsOfOneMoulding() {
+        Part one = Part.of("p", List.of(zone("z", 1, List.of(gelcoat(1)), mats(7))));
+        MixPlan single = plan(one, TWENTY);
+        MixPlan repeated = plan(TestParts.times(5, one), TWENTY);
+
+        assertThat(repeated.mouldings()).isEqualTo(5);
+        assertThat(repeated.stages()).hasSameSizeAs(single.stages());
+        for (int i = 0; i < single.stages().size(); i++) {
+            StageResin here = single.stages().get(i).resins().get(0);
+            StageResin there = repeated.stages().get(i).resins().get(0);
+            assertThat(there.need()).isCloseTo(here.need(), within(1e-12));
+            assertThat(there.mixes()).hasSameSizeAs(here.mixes());
+        }
+    }
+
+    @Test
+    void withoutATemperatureTheAssumptionIsTold() {
+        Part part = Part.of("p", List.of(zone("z", 1, List.of(), mats(1))));
+        MixPlan assumed = plan(part, Workshop.USUAL);
+
+        assertThat(assumed.temperatureAssumed()).isTrue();
+        assertThat(assumed.temperature()).isEqualTo(293.15);
+        assertThat(assumed.cautions())
+                .extracting(caution -> caution.text())
+                .first()
+                .asString()
+                .contains("20 °C");
+        assertThat(assumed.stages()).isEqualTo(plan(part, TWENTY).stages());
+        assertThat(plan(part, TWENTY).temperatureAssumed()).isFalse();
+    }
+
+    /** At 30 °C and 1 % the film gels in 20 min; laying 3 m² takes 40 min and the bag 2.25 h. */
+    @Test
+    void aBagThatComesAfterTheGelIsTold() {
+        MixPlan plan = plan(Part.of("p", List.of(zone("z", 3, List.of(), layer(mat(0.45), BAG, "")))), workshop(30, 1));
+
+        Stage stage = plan.stages().get(0);
+        assertThat(stage.bagTime()).isCloseTo(3 * 0.75 * 3600, within(1e-6));
+        assertThat(stage.cautions()).anyMatch(caution -> caution.text().contains("gel before the vacuum presses them"));
+        assertThat(stage.gelled()).contains(stage.end());
+    }
+
+    /** Infusing takes an hour, and at 30 °C and 1 % the resin gels in 20 min. */
+    @Test
+    void aFillThatTakesLongerThanTheGelIsTold() {
+        Part part = Part.of("p", List.of(zone("z", 1, List.of(), layer(biaxial(0.6), INFUSED, ""))));
+
+        assertThat(plan(part, workshop(30, 1)).stages().get(0).cautions())
+                .anyMatch(caution -> caution.text().contains("may gel before the mould is full"));
+    }
+
+    @Test
+    void aLayerThickerThanItsResinBearsStandsAloneAndIsTold() {
+        Resin thin = PlanParts.withPoints(
+                TestMaterials.with(TestMaterials.POLYESTER, Property.STAGE_THICKNESS, 0.0005),
+                PlanParts.POLYESTER.gelPoints());
+        Layer mat = layer(mat(0.45), PlanParts.layUp(Process.HAND_LAY_UP, thin, 0.02), "");
+
+        MixPlan plan = plan(Part.of("p", List.of(zone("z", 1, List.of(), mat, mat))), TWENTY);
+
+        assertThat(plan.stages())
+                .hasSize(2)
+                .allSatisfy(stage -> assertThat(stage.cautions())
+                        .anyMatch(caution -> caution.text().contains("1.1 mm at once; polyester-ortho bears 0.5 mm")));
+    }
+
+    /** What no dose or hand mends at 5 °C: the stage says why, the other stages go on. */
+    @Test
+    void aStageThatCannotBeMixedDoesNotHinderTheOthers() {
+        Part part = Part.of(
+                "p",
+                List.of(zone("z", 1, List.of(), layer(mat(0.3), HAND, "skin"), layer(roving(0.6), unknown(), ""))));
+
+        MixPlan plan = plan(part, workshop(5, 1));
+
+        assertThat(plan.fits()).isFalse();
+        assertThat(plan.stages().get(0).fits()).isFalse();
+        assertThat(plan.stages().get(0).cautions())
+                .anyMatch(caution -> caution.text().startsWith("No mix fits: "));
+        assertThat(plan.stages().get(1).fits()).isTrue();
+        assertThat(plan.stages().get(1).start().day())
+                .as("after a gel that is not known: next morning")
+                .isEqualTo(2);
+    }
+
+    /** 20 m² of three layers at 0.22 h/m² are 13.2 h, and each of the mixes is stirred for two minutes. */
+    @Test
+    void aStageLongerThanTheDayIsToldAndStartsInTheMorning() {
+        MixPlan plan = plan(Part.of("p", List.of(zone("z", 20, List.of(gelcoat(1)), mats(3)))), TWENTY);
+
+        Stage stage = plan.stages().get(1);
+        double hours = 13.2 + stage.mixes().size() * 2 / 60.0;
+        assertThat(stage.wetTime()).isCloseTo(hours * 3600, within(1e-6));
+        assertThat(stage.cautions())
+                .anyMatch(caution ->
+                        caution.text().startsWith(String.format(Locale.ROOT, "It takes %.1f h, longer", hours)));
+        assertThat(stage.start()).isEqualTo(new ClockTime(2, LocalTime.of(8, 0)));
+    }
+
+    @Test
+    void pliesGivenDirectlyAreNotLaid() {
+        Part part = Part.of(
+                "p",
+                List.of(zone("z", 1, List.of(), new LaminaLayer(Lamina.isotropic(70e9, 0.3), 2700, 0.002, 0, ""))));
+
+        MixPlan plan = plan(part, TWENTY);
+
+        assertThat(plan.stages()).isEmpty();
+        assertThat(plan.fits()).isTrue();
+        assertThat(plan.freshAir()).isEmpty();
+        assertThat(JobSheet.of(plan).pages()).isEmpty();
+    }
+
+    @Test
+    void lapsAndPiecesStandOnTheLayer() {
+        Workshop lapped = TWENTY.withLosses(Map.of(Process.HAND_LAY_UP, Map.of(Loss.LAPS, Figure.stated(0.04))));
+        PartEstimate estimate = new Estimator(lapped).estimate(Part.of("p", List.of(zone("z", 2, List.of(), mats(1)))));
+
+        StageLayer layer =
+                new MixPlanner(lapped).plan(estimate).stages().get(0).layers().get(0);
+
+        assertThat(layer.lapShare()).isEqualTo(0.04);
+        assertThat(layer.area()).isCloseTo(2.08, within(1e-12));
+        assertThat(layer.pieces()).isEqualTo(1);
+        assertThat(layer.angle()).hasValue(0.0);
+    }
+
+    private static LayUp unknown() {
+        return PlanParts.layUp(Process.HAND_LAY_UP, TestMaterials.POLYESTER, 0.015);
+    }
+
+    private static Layer[] mats(int count) {
+        return Collections.nCopies(count, layer(mat(0.45), HAND, "")).toArray(Layer[]::new);
+    }
+
+    private static List<String> names(MixPlan plan) {
+        return plan.stages().stream().map(Stage::name).toList();
+    }
+}
