@@ -12,7 +12,7 @@ final class FreshAirNeed {
     static Optional<FreshAir> greater(Optional<FreshAir> known, Stage stage, StageWork work, ShopFloor floor) {
         ClockTime end = stage.gelled().orElse(stage.end());
         double time = end.seconds() - stage.start().seconds() - stage.dryTime();
-        if (work.styrene() <= 0 || time <= 0) {
+        if (!stage.fits() || work.styrene() <= 0 || time <= 0) {
             return known;
         }
         Figure limit = floor.styreneLimit().orElse(Styrene.USUAL_LIMIT);

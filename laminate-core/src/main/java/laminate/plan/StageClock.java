@@ -10,14 +10,15 @@ import laminate.process.WorkingDay;
 
 /**
  * Puts stages on the clock one after another. A stage starts when the crew is free and what lies under it in each of its
- * zones has gelled; where a gel time is not known, the next morning.
+ * zones has gelled; where a gel time is not known, the next morning. A gelcoat is left an hour more, and a laminate three
+ * hours where it and the next are together thicker than their resin bears at once.
  */
 final class StageClock {
     private static final Figure AFTER_COAT = new Figure(
             3600,
             "trade technical page, supplier not named: layers follow 1 to 2 h after the gelcoat has gelled",
             Status.PRINTED);
-    private static final Figure BETWEEN_PARTS = new Figure(
+    private static final Figure BETWEEN_LAMINATES = new Figure(
             3 * 3600,
             "FRP ship repair standard, Nippon Foundation 1999: layers of test plates are laid 3 h apart or more",
             Status.PRINTED);
@@ -51,10 +52,17 @@ final class StageClock {
     }
 
     private static double readyFor(StageGroup group, Surface under) {
-        boolean parted = group.kind() == Stage.Kind.LAMINATE
-                && under.top.kind() == Stage.Kind.LAMINATE
-                && under.top.name().equals(group.name());
-        return parted ? Math.max(under.ready, under.end + BETWEEN_PARTS.value()) : under.ready;
+        return heatTogether(under.top, group)
+                ? Math.max(under.ready, under.end + BETWEEN_LAMINATES.value())
+                : under.ready;
+    }
+
+    /** Whether two laminates on each other are thicker than their resin bears at once, so that the first must cool. */
+    private static boolean heatTogether(StageGroup under, StageGroup over) {
+        double bearable = over.first().use().resin().stageThickness().orElse(Double.MAX_VALUE);
+        return under.kind() == Stage.Kind.LAMINATE
+                && over.kind() == Stage.Kind.LAMINATE
+                && under.thickness() + over.thickness() > bearable;
     }
 
     /** The worst of what the zones say. */

@@ -67,8 +67,8 @@ final class StageHeat {
                 Caution.Kind.SCHEDULE,
                 String.format(
                         Locale.ROOT,
-                        "%.1f mm at once, on a mould that takes up no heat, may warm by some %.0f K%s as it cures, and by no more"
-                                + " than %.0f K.",
+                        "%.1f mm at once may warm by up to %.0f K%s, if it gives off its heat as fast as neat resin and the mould"
+                                + " takes up none; in no case by more than %.0f K.",
                         thickness * 1000,
                         heat.lumpedRise(),
                         heat.isEven() ? "" : ", its middle by more",

@@ -178,6 +178,26 @@ class MixPlannerTest {
         assertThat(air.flow()).isCloseTo(0.0757 / (time * 426e-6), within(2e-4));
     }
 
+    /** Of several stages the one with the greatest flow counts, and one that cannot be mixed gives nothing off. */
+    @Test
+    void theGreatestFlowDecides() {
+        MixPlan plan = plan(
+                Part.of(
+                        "p",
+                        List.of(zone(
+                                "z",
+                                1,
+                                List.of(),
+                                layer(mat(0.1), HAND, "light"),
+                                layer(mat(0.45), HAND, "heavy"),
+                                layer(mat(0.1), HAND, "light again")))),
+                TWENTY);
+        MixPlan cold = plan(Part.of("p", List.of(zone("z", 1, List.of(), mats(1)))), workshop(5, 1));
+
+        assertThat(plan.freshAir().orElseThrow().stage()).isEqualTo(2);
+        assertThat(cold.freshAir()).isEmpty();
+    }
+
     @Test
     void epoxyGivesOffNoStyrene() {
         Part part = Part.of("p", List.of(zone("z", 1, List.of(), layer(mat(0.45), PlanParts.HAND_EPOXY, ""))));
@@ -215,6 +235,33 @@ class MixPlannerTest {
                 .contains("20 °C");
         assertThat(assumed.stages()).isEqualTo(plan(part, TWENTY).stages());
         assertThat(plan(part, TWENTY).temperatureAssumed()).isFalse();
+    }
+
+    /** The thickest laminate warms most; of two on either side of a core each warms by itself. */
+    @Test
+    void theHeatOfEachStageIsTold() {
+        MixPlan plan = plan(Part.of("p", List.of(zone("z", 1, List.of(), mats(4)))), TWENTY);
+        MixPlan epoxy = plan(
+                Part.of("p", List.of(zone("z", 1, List.of(), layer(mat(0.45), PlanParts.HAND_EPOXY, "")))), TWENTY);
+        MixPlan cored = plan(
+                Part.of(
+                        "p",
+                        List.of(zone(
+                                "z",
+                                1,
+                                List.of(),
+                                layer(biaxial(0.6), INFUSED, ""),
+                                core(INFUSED, false),
+                                layer(biaxial(0.6), INFUSED, ""),
+                                layer(biaxial(0.6), INFUSED, "")))),
+                TWENTY);
+
+        assertThat(plan.stages().get(0).cautions())
+                .anyMatch(caution -> caution.text().startsWith("4.3 mm at once may warm"));
+        assertThat(epoxy.stages().get(0).cautions()).isEmpty();
+        assertThat(cored.stages().get(0).cautions())
+                .as("the thicker of two skins, without the core")
+                .anyMatch(caution -> caution.text().startsWith("0.9 mm at once may warm"));
     }
 
     /** At 30 °C and 1 % the film gels in 20 min; laying 3 m² takes 40 min and the bag 2.25 h. */
