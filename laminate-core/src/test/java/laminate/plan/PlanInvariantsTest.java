@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import laminate.estimate.ResinQuantity;
 import laminate.part.LaminaLayer;
 import laminate.part.Part;
 import laminate.part.Zone;
+import laminate.process.Mixing;
 import laminate.process.Operation;
 import laminate.process.Process;
 import laminate.process.Workshop;
@@ -163,6 +165,26 @@ class PlanInvariantsTest {
             assertThat(warm.get(i)).isGreaterThanOrEqualTo(mild.get(i));
             assertThat(alone.get(i)).isGreaterThanOrEqualTo(mild.get(i));
             assertThat(four.get(i)).isLessThanOrEqualTo(mild.get(i));
+        }
+    }
+
+    /** Where coarse scales and warmth leave no plan, so many hands as suggested make one. */
+    @ParameterizedTest
+    @MethodSource("parts")
+    void handsThatAreSuggestedFit(Part part) {
+        Mixing coarse = PlanParts.mixing(0.005, 0.0005, OptionalDouble.empty(), OptionalDouble.empty());
+        Workshop hot = PlanParts.with(PlanParts.workshop(29, 1), coarse);
+        MixPlan plan = PlanParts.plan(part, hot);
+        for (int i = 0; i < plan.stages().size(); i++) {
+            for (int j = 0; j < plan.stages().get(i).resins().size(); j++) {
+                for (Suggestion suggestion : plan.stages().get(i).resins().get(j).suggestions()) {
+                    if (suggestion.crew().isPresent()) {
+                        int crew = suggestion.crew().getAsInt();
+                        MixPlan again = PlanParts.plan(part, PlanParts.with(PlanParts.workshop(29, crew), coarse));
+                        assertThat(again.stages().get(i).resins().get(j).mixes()).hasSize(suggestion.mixes());
+                    }
+                }
+            }
         }
     }
 
