@@ -14,19 +14,31 @@ import laminate.process.Process;
 import laminate.process.Workshop;
 
 /** Cautions about the work on a whole part: temperature, stages, infusion, what must not be brought together. */
-final class WorkCautions {
+public final class WorkCautions {
     private static final double COLDEST = 273.15 + 15;
     private static final double THICKEST_TO_INFUSE = 0.4;
 
     private WorkCautions() {}
 
     static List<Caution> of(PartEstimate estimate, Workshop workshop) {
-        List<Caution> cautions = new ArrayList<>();
-        checkPeroxides(estimate, cautions);
-        checkTemperature(estimate, workshop, cautions);
+        List<Caution> cautions = new ArrayList<>(ofMixing(estimate, workshop));
         checkStages(estimate, cautions);
         checkViscosity(estimate, cautions);
         checkFlax(estimate, cautions);
+        return cautions;
+    }
+
+    /**
+     * What to mind where the resins of a part are mixed together in a workshop.
+     *
+     * @param estimate the part
+     * @param workshop the workshop
+     * @return cautions about several peroxides and about cold
+     */
+    public static List<Caution> ofMixing(PartEstimate estimate, Workshop workshop) {
+        List<Caution> cautions = new ArrayList<>();
+        checkPeroxides(estimate, cautions);
+        checkTemperature(estimate, workshop, cautions);
         return cautions;
     }
 

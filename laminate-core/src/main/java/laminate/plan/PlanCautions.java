@@ -1,10 +1,14 @@
 package laminate.plan;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import laminate.estimate.Caution;
 import laminate.estimate.PartEstimate;
+import laminate.estimate.WorkCautions;
+import laminate.material.Resin;
 import laminate.material.Status;
 import laminate.process.Workshop;
 
@@ -27,6 +31,8 @@ final class PlanCautions {
                     schedule("Gel times scatter by a fifth and more between batches: time a cup of this batch, at this"
                             + " temperature and dose, before the first mix."));
         }
+        workshop.shopFloor().mixing().largestMix().ifPresent(largest -> addLargest(largest, stages, cautions));
+        cautions.addAll(WorkCautions.ofMixing(estimate, workshop));
         for (Caution caution : estimate.cautions()) {
             if (caution.kind() == Caution.Kind.SAFETY) {
                 cautions.add(caution);
@@ -43,6 +49,28 @@ final class PlanCautions {
                             + " peroxide and solvent are hazardous waste: none into a drain or a common bin."));
         }
         return cautions;
+    }
+
+    /** The workshop may mix more than the heat of a pot is known for; the plan does not. */
+    private static void addLargest(double largest, List<Stage> stages, List<Caution> cautions) {
+        Set<Resin.Family> families = EnumSet.noneOf(Resin.Family.class);
+        for (Stage stage : stages) {
+            for (StageResin resin : stage.resins()) {
+                families.add(resin.resin().family());
+            }
+        }
+        for (Resin.Family family : families) {
+            double known = PotLife.largestPot(family);
+            if (largest > known) {
+                cautions.add(schedule(String.format(
+                        Locale.ROOT,
+                        "The workshop mixes up to %.1f kg at once; %s is planned in pots of up to %.1f kg with its agent, beyond"
+                                + " which no gel time is known.",
+                        largest,
+                        family.word(),
+                        known)));
+            }
+        }
     }
 
     private static boolean takesPeroxide(List<Stage> stages) {

@@ -20,14 +20,14 @@ final class PotLife {
 
     private final Optional<GelTime> film;
     private final Optional<String> refusal;
-    private final Optional<MassEffect> mass;
+    private final Resin.Family family;
     private final String unknown;
 
     private PotLife(Resin resin, Optional<GelTime> film, Optional<String> refusal, String unknown) {
         this.film = film;
         this.refusal = refusal;
         this.unknown = unknown;
-        this.mass = MassEffect.of(resin.family());
+        this.family = resin.family();
     }
 
     static PotLife of(Resin resin, Dose dose, double temperature) {
@@ -68,14 +68,18 @@ final class PotLife {
 
     /** In a pot of resin and agent (kg), at most the largest (s). */
     double inPot(double pot) {
-        double factor = mass.isPresent()
-                ? mass.get().factor(Math.min(pot, largestPot())).planned()
-                : 1;
+        double factor = MassEffect.of(family)
+                .map(mass -> mass.factor(Math.min(pot, largestPot())).planned())
+                .orElse(1.0);
         return factor * film.orElseThrow().seconds();
     }
 
     /** The most that is mixed at once, resin and agent (kg). */
     double largestPot() {
-        return mass.isPresent() ? mass.get().largestMass() : LEAST_KNOWN;
+        return largestPot(family);
+    }
+
+    static double largestPot(Resin.Family family) {
+        return MassEffect.of(family).map(MassEffect::largestMass).orElse(LEAST_KNOWN);
     }
 }

@@ -68,15 +68,16 @@ final class StageWorks {
     }
 
     private StageWork work(String name, List<StageGroup> stage, NeedShares shares, WorkTimes times) {
-        List<PotNeed> pots =
-                new PotShares(shares).of(itemsOf(stage), handTime(stage, times), times.of(Operation.INFUSION, stage));
+        double handTime = handTime(stage, times);
+        double flowTime = times.of(Operation.INFUSION, stage);
+        List<PotNeed> pots = new PotShares(shares).of(itemsOf(stage), handTime, flowTime);
         List<StageResin> resins = new ArrayList<>();
-        double wetTime = 0;
+        double wetTime = handTime / crew + flowTime;
         double styrene = 0;
         for (PotNeed pot : pots) {
             StageResin sized = sizing.size(pot);
             resins.add(sized);
-            wetTime += sized.workTime() + sized.mixes().size() * mixingTime;
+            wetTime += sized.mixes().size() * mixingTime;
             styrene += pot.styrene();
         }
         double bagging = times.of(Operation.BAGGING, stage) / crew;

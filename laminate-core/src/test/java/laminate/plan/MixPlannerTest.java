@@ -22,6 +22,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import laminate.estimate.Estimator;
 import laminate.estimate.PartEstimate;
 import laminate.material.Figure;
@@ -264,6 +265,38 @@ class MixPlannerTest {
                 .anyMatch(caution -> caution.text().startsWith("0.9 mm at once may warm"));
     }
 
+    @Test
+    void aLargestMixBeyondWhatIsKnownOfPotsIsTold() {
+        Part part = Part.of("p", List.of(zone("z", 1, List.of(), mats(1))));
+        Workshop five =
+                PlanParts.with(TWENTY, PlanParts.mixing(0.005, 0.0001, OptionalDouble.empty(), OptionalDouble.of(5)));
+        Workshop one =
+                PlanParts.with(TWENTY, PlanParts.mixing(0.005, 0.0001, OptionalDouble.empty(), OptionalDouble.of(1)));
+
+        assertThat(texts(plan(part, five)))
+                .contains("mixes up to 5.0 kg at once; polyester is planned in pots of up to 2.0 kg");
+        assertThat(texts(plan(part, one))).doesNotContain("at once; polyester");
+    }
+
+    @Test
+    void twoPeroxidesAndColdAreTold() {
+        Layer other = layer(
+                mat(0.45),
+                new LayUp(Process.HAND_LAY_UP, TestMaterials.POLYESTER, new Dose(TestMaterials.CUMENE, 0.015)),
+                "other");
+        MixPlan plan = plan(Part.of("p", List.of(zone("z", 1, List.of(), mats(1)[0], other))), workshop(12, 1));
+
+        assertThat(texts(plan))
+                .contains("never bring two peroxides together")
+                .contains("do not cure through below 15 °C")
+                .contains("stir the accelerator into the resin first")
+                .contains("hazardous waste");
+        assertThat(texts(plan(
+                        Part.of("p", List.of(zone("z", 1, List.of(), layer(mat(0.45), PlanParts.HAND_EPOXY, "")))),
+                        TWENTY)))
+                .doesNotContain("peroxide last");
+    }
+
     /** At 30 °C and 1 % the film gels in 20 min; laying 3 m² takes 40 min and the bag 2.25 h. */
     @Test
     void aBagThatComesAfterTheGelIsTold() {
@@ -366,6 +399,11 @@ class MixPlannerTest {
 
     private static Layer[] mats(int count) {
         return Collections.nCopies(count, layer(mat(0.45), HAND, "")).toArray(Layer[]::new);
+    }
+
+    private static String texts(MixPlan plan) {
+        return String.join(
+                "\n", plan.cautions().stream().map(caution -> caution.text()).toList());
     }
 
     private static List<String> names(MixPlan plan) {

@@ -30,7 +30,7 @@ class PlanInvariantsTest {
     private static final Workshop TWENTY = PlanParts.workshop(20, 2);
 
     static Stream<Part> parts() {
-        return PlanParts.random(60);
+        return PlanParts.random(40);
     }
 
     /** All stages of a pot sum to what the estimate says is to be mixed of it. */
@@ -177,11 +177,13 @@ class PlanInvariantsTest {
         MixPlan plan = PlanParts.plan(part, hot);
         for (int i = 0; i < plan.stages().size(); i++) {
             for (int j = 0; j < plan.stages().get(i).resins().size(); j++) {
-                for (Suggestion suggestion : plan.stages().get(i).resins().get(j).suggestions()) {
+                for (Suggestion suggestion :
+                        plan.stages().get(i).resins().get(j).suggestions()) {
                     if (suggestion.crew().isPresent()) {
                         int crew = suggestion.crew().getAsInt();
                         MixPlan again = PlanParts.plan(part, PlanParts.with(PlanParts.workshop(29, crew), coarse));
-                        assertThat(again.stages().get(i).resins().get(j).mixes()).hasSize(suggestion.mixes());
+                        assertThat(again.stages().get(i).resins().get(j).mixes())
+                                .hasSize(suggestion.mixes());
                     }
                 }
             }
