@@ -22,6 +22,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.estimate.Estimator;
 import laminate.estimate.PartEstimate;
@@ -32,7 +33,11 @@ import laminate.part.Coating;
 import laminate.part.Film;
 import laminate.part.LaminaLayer;
 import laminate.part.Layer;
+import laminate.part.Measured;
 import laminate.part.Part;
+import laminate.part.Trim;
+import laminate.part.Zone;
+import laminate.process.ContentSet;
 import laminate.process.Dose;
 import laminate.process.LayUp;
 import laminate.process.Loss;
@@ -391,6 +396,72 @@ class MixPlannerTest {
         assertThat(layer.area()).isCloseTo(2.08, within(1e-12));
         assertThat(layer.pieces()).isEqualTo(1);
         assertThat(layer.angle()).hasValue(0.0);
+    }
+
+    /** Three pieces of 2 m² with a margin of 0.08 m² each, laid four times, turned, at 45°; the plan is of one moulding. */
+    @Test
+    void aLayerTellsItsPiecesAreaAndAngle() {
+        Layer turned = TestParts.turned(biaxial(0.6), HAND, 45);
+        Zone zone = new Zone(
+                "z",
+                2,
+                3,
+                List.of(gelcoat(2)),
+                List.of(turned, core(HAND, false)),
+                Optional.of(new Trim(2, 0.04)),
+                ContentSet.TRADE,
+                Measured.NOTHING);
+
+        List<Stage> stages =
+                plan(TestParts.times(4, Part.of("p", List.of(zone))), TWENTY).stages();
+
+        StageLayer coat = stages.get(1).layers().get(0);
+        assertThat(coat.number()).isEqualTo(2);
+        assertThat(coat.angle()).isEmpty();
+        assertThat(coat.area()).isCloseTo(3 * 2.08, within(1e-12));
+        // 0.5 mm of 1200 kg/m³, of which 4.72 % evaporate, of 1250 kg/m³ cured.
+        assertThat(coat.thickness()).isCloseTo(0.0005 * 1200 * (1 - (0.286 * 0.35 - 0.0529)) / 1250, within(1e-12));
+        StageLayer layer = stages.get(2).layers().get(0);
+        assertThat(layer.pieces()).isEqualTo(3);
+        assertThat(layer.area()).isCloseTo(3 * 2.08, within(1e-12));
+        assertThat(layer.angle()).hasValue(45.0);
+        assertThat(layer.turned()).isTrue();
+        assertThat(layer.lapShare()).isZero();
+        StageLayer sheet = stages.get(3).layers().get(0);
+        assertThat(sheet.turned()).isFalse();
+        assertThat(sheet.angle()).hasValue(0.0);
+        assertThat(sheet.area()).isCloseTo(3 * 2.08, within(1e-12));
+    }
+
+    /** A zone of three times the area takes three times the resin, of coats, layers, cores and beds alike. */
+    @Test
+    void resinIsSharedOutByWhatStaysInEachLayer() {
+        Layer[] layers = {layer(mat(0.45), HAND, ""), layer(mat(0.3), HAND, ""), core(HAND, true)};
+        List<Stage> stages = plan(
+                        Part.of(
+                                "p",
+                                List.of(
+                                        zone("small", 0.5, List.of(gelcoat(1)), layers),
+                                        zone("large", 1.5, List.of(gelcoat(1)), layers))),
+                        TWENTY)
+                .stages();
+
+        for (Stage stage : stages) {
+            assertThat(resin(stage, "large")).as(stage.name()).isCloseTo(3 * resin(stage, "small"), within(1e-12));
+        }
+        List<StageLayer> laminate = stages.get(1).layers();
+        assertThat(laminate.get(0).resin()).isCloseTo(1.5 * laminate.get(1).resin(), within(1e-12));
+        List<StageLayer> cores = stages.get(2).layers();
+        double paste = 0.001 * 1220 * 0.5 * 1.10;
+        double uptake = stages.get(2).resins().get(1).need() / 4;
+        assertThat(cores.get(0).resin()).isCloseTo(paste + uptake, within(1e-9));
+    }
+
+    private static double resin(Stage stage, String zone) {
+        return stage.layers().stream()
+                .filter(layer -> layer.zone().equals(zone))
+                .mapToDouble(StageLayer::resin)
+                .sum();
     }
 
     private static LayUp unknown() {
