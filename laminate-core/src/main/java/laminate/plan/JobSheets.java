@@ -69,7 +69,6 @@ final class JobSheets {
             Action action = stage.kind().isCoat() ? Action.COAT : Action.LAY;
             steps.add(new Step(action, Optional.empty(), Optional.of(layer)));
             laid += layer.resin();
-            stirUntil(all > 0 ? laid / all : 1);
         }
         stirUntil(1);
     }

@@ -1,6 +1,7 @@
 package laminate.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +14,9 @@ import laminate.process.Mixing;
 final class MixSizing {
     /** Doses are suggested in whole steps of 0.1 % of the resin. */
     private static final int STEPS = 1000;
+
+    /** The ends of a range are reached but for rounding. */
+    private static final double SLACK = 1e-6;
 
     /** More than so many do not get round one mould. */
     private static final int MOST_HANDS = 12;
@@ -55,22 +59,26 @@ final class MixSizing {
 
     /** The dose nearest to the planned one with which mixes fit. A hardener's ratio is no way to change the speed. */
     private Optional<Suggestion> dose(PotNeed pot) {
-        Resin.Cure cure = pot.resin().cureBy(pot.dose().agent().id()).orElseThrow();
-        double planned = pot.dose().ratio() * STEPS;
-        int below = (int) Math.ceil(planned - 1e-6) - 1;
-        int above = (int) Math.floor(planned + 1e-6) + 1;
-        double least = cure.from().value() * STEPS - 1e-6;
-        double most = cure.to().value() * STEPS + 1e-6;
-        while (below >= least || above <= most) {
-            boolean goDown = below >= least && (above > most || planned - below <= above - planned);
-            int step = goDown ? below-- : above++;
-            Dose dose = new Dose(pot.dose().agent(), (double) step / STEPS);
+        for (double ratio : dosesByNearness(pot)) {
+            Dose dose = new Dose(pot.dose().agent(), ratio);
             int count = new PotSizing(pot.with(dose), temperature, crew, mixing).count();
             if (count > 0) {
-                return Optional.of(new Suggestion(OptionalDouble.of(dose.ratio()), OptionalInt.empty(), count));
+                return Optional.of(new Suggestion(OptionalDouble.of(ratio), OptionalInt.empty(), count));
             }
         }
         return Optional.empty();
+    }
+
+    /** The whole steps within the resin's range, those nearest to the planned dose first. */
+    private static List<Double> dosesByNearness(PotNeed pot) {
+        Resin.Cure cure = pot.resin().cureBy(pot.dose().agent().id()).orElseThrow();
+        List<Double> doses = new ArrayList<>();
+        long most = (long) Math.floor(cure.to().value() * STEPS + SLACK);
+        for (long step = (long) Math.ceil(cure.from().value() * STEPS - SLACK); step <= most; step++) {
+            doses.add((double) step / STEPS);
+        }
+        doses.sort(Comparator.comparing(dose -> Math.abs(dose - pot.dose().ratio())));
+        return doses;
     }
 
     private Optional<Suggestion> hands(PotNeed pot) {

@@ -101,6 +101,18 @@ class JobSheetTest {
     }
 
     @Test
+    void aWetBagIsFittedAfterTheLayers() {
+        JobSheet.Page page = JobSheet.of(PlanParts.plan(
+                        Part.of("p", List.of(zone("z", 0.2, List.of(), layer(mat(0.3), PlanParts.BAG, "")))),
+                        workshop(20, 1)))
+                .pages()
+                .get(0);
+
+        assertThat(actions(page)).containsExactly(Action.MIX, Action.LAY, Action.BAG, Action.AWAIT_GEL);
+        assertThat(page.readings()).contains(Reading.VACUUM);
+    }
+
+    @Test
     void waxIsGroundFirst() {
         Layer waxed = layer(
                 mat(0.3),

@@ -309,7 +309,14 @@ class MixPlannerTest {
 
         Stage stage = plan.stages().get(0);
         assertThat(stage.bagTime()).isCloseTo(3 * 0.75 * 3600, within(1e-6));
-        assertThat(stage.cautions()).anyMatch(caution -> caution.text().contains("gel before the vacuum presses them"));
+        double minutes = (stage.wetTime() + stage.bagTime()) / 60;
+        assertThat(stage.cautions())
+                .anyMatch(caution -> caution.text()
+                        .startsWith(String.format(
+                                Locale.ROOT,
+                                "polyester-ortho gels after 20 min, and laying and bagging take %.0f min: the first layers gel"
+                                        + " before the vacuum presses them.",
+                                minutes)));
         assertThat(stage.gelled()).contains(stage.end());
     }
 
@@ -319,7 +326,12 @@ class MixPlannerTest {
         Part part = Part.of("p", List.of(zone("z", 1, List.of(), layer(biaxial(0.6), INFUSED, ""))));
 
         assertThat(plan(part, workshop(30, 1)).stages().get(0).cautions())
-                .anyMatch(caution -> caution.text().contains("may gel before the mould is full"));
+                .anyMatch(caution -> caution.text()
+                        .equals(
+                                "Infusing is reckoned at 60 min, and polyester-ortho gels after 20 min: what is drawn in first"
+                                        + " may gel before the mould is full."));
+        assertThat(plan(part, workshop(10, 1)).stages().get(0).cautions())
+                .noneMatch(caution -> caution.text().startsWith("Infusing"));
     }
 
     @Test
@@ -455,6 +467,35 @@ class MixPlannerTest {
         double paste = 0.001 * 1220 * 0.5 * 1.10;
         double uptake = stages.get(2).resins().get(1).need() / 4;
         assertThat(cores.get(0).resin()).isCloseTo(paste + uptake, within(1e-9));
+    }
+
+    /** A patch of 0.01 m² takes 12 g, and 0.1 g is within the room of 2 % from 50 g on. */
+    @Test
+    void aPotThatIsMostlyLeftOverIsTold() {
+        Part patch = Part.of("p", List.of(zone("z", 0.01, List.of(), mats(1))));
+
+        assertThat(stageTexts(plan(patch, TWENTY)))
+                .contains("polyester-ortho: 12 g are needed, and the scales hold the dose from 50 g on");
+        assertThat(stageTexts(plan(Part.of("p", List.of(zone("z", 1, List.of(), mats(1)))), TWENTY)))
+                .doesNotContain("are needed");
+    }
+
+    @Test
+    void aGelTimeThatIsNotKnownIsTold() {
+        Part part = Part.of("p", List.of(zone("z", 1, List.of(), layer(mat(0.45), unknown(), ""))));
+
+        assertThat(stageTexts(plan(part, TWENTY)))
+                .contains(
+                        "no gel time of polyester-ortho with mekp is known: time a cup before you mix a pot. The mixes are no"
+                                + " larger than the usual pot");
+    }
+
+    private static String stageTexts(MixPlan plan) {
+        return String.join(
+                "\n",
+                plan.stages().get(0).cautions().stream()
+                        .map(caution -> caution.text())
+                        .toList());
     }
 
     private static double resin(Stage stage, String zone) {

@@ -197,6 +197,36 @@ class MixSizingTest {
         assertThat(sized.suggestions()).hasSize(1);
     }
 
+    /** The resin takes 1 to 3 %; gel times at 4 % alone help nobody. */
+    @Test
+    void noDoseOutsideTheResinsRangeIsSuggested() {
+        Resin strong = PlanParts.withPoints(
+                POLYESTER,
+                POLYESTER.gelPoints().stream()
+                        .filter(point -> point.amount() >= 0.04)
+                        .toList());
+
+        StageResin sized = sizing(1).size(pot(strong, MEKP, 0.03, 6, 3600));
+
+        assertThat(sized.fits()).isFalse();
+        assertThat(sized.suggestions()).isEmpty();
+    }
+
+    /** The ends of the range count: at 3 % alone gel times are known, and 3 % is suggested; so at 1 %. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.01, 0.03})
+    void theEndsOfTheResinsRangeAreSuggested(double end) {
+        Resin one =
+                PlanParts.withPoints(POLYESTER, List.of(new Resin.GelPoint("mekp", end, TWENTY, Figure.stated(1200))));
+
+        assertThat(sizing(1)
+                        .size(pot(one, MEKP, 0.02, 1, 60))
+                        .suggestions()
+                        .get(0)
+                        .dose())
+                .hasValueCloseTo(end, within(1e-12));
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {11, 12, 13, 14, 15, 16})
     void theFewestMixesAreThoseOfTryingEachNumber(long seed) {

@@ -18,6 +18,7 @@ import laminate.material.Status;
 import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.part.Zone;
+import laminate.process.Process;
 import laminate.process.WorkingDay;
 import laminate.process.Workshop;
 import laminate.testing.TestMaterials;
@@ -121,6 +122,21 @@ class PlanClockTest {
                         .get(0)
                         .action())
                 .isEqualTo(JobSheet.Action.MIX);
+    }
+
+    /** Of the zones that a stage is laid on the worst decides, whichever comes first. */
+    @Test
+    void theWorstOfItsZonesIsTheBondOfAStage() {
+        Resin wax = TestMaterials.waxed(PlanParts.POLYESTER);
+        Layer waxed = layer(mat(0.3), PlanParts.layUp(Process.HAND_LAY_UP, wax, 0.02), "waxed");
+        Zone one = zone("one", 0.2, List.of(), waxed, layer(mat(0.3), HAND, "over"));
+        Zone other = zone("other", 0.2, List.of(), layer(mat(0.3), HAND, "plain"), layer(mat(0.3), HAND, "over"));
+
+        for (MixPlan plan : List.of(plan(workshop(20, 1), one, other), plan(workshop(20, 1), other, one))) {
+            Bond bond = plan.stages().get(2).bond().orElseThrow();
+            assertThat(bond.verdict()).isEqualTo(Bond.Verdict.PREPARE);
+            assertThat(bond.onto()).isEqualTo(wax.id());
+        }
     }
 
     @ParameterizedTest
