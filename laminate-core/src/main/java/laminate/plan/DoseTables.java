@@ -2,7 +2,9 @@ package laminate.plan;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,7 +22,7 @@ final class DoseTables {
     private final Resin resin;
     private final Agent agent;
     private final GelTimes times;
-    private final Set<String> sources = new java.util.LinkedHashSet<>();
+    private final Set<String> sources = new LinkedHashSet<>();
     private Status status = Status.PRINTED;
 
     private DoseTables(Resin resin, Agent agent) {
@@ -77,7 +79,7 @@ final class DoseTables {
     private List<OptionalDouble> gelTimes(double dose, Set<Double> temperatures) {
         List<OptionalDouble> found = new ArrayList<>();
         for (double temperature : temperatures) {
-            var time = times.find(temperature, dose);
+            Optional<GelTime> time = times.find(temperature, dose);
             time.ifPresent(this::note);
             found.add(time.isPresent() ? OptionalDouble.of(time.get().seconds()) : OptionalDouble.empty());
         }
