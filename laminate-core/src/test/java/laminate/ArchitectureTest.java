@@ -47,6 +47,7 @@ class ArchitectureTest {
             "laminate.check",
             "laminate.compare",
             "laminate.plan",
+            "laminate.plan.infusion",
             "laminate.order.cut",
             "laminate.order",
             "laminate.file");

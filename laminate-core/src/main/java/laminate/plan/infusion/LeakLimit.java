@@ -1,0 +1,37 @@
+package laminate.plan.infusion;
+
+import java.util.Objects;
+import laminate.material.Status;
+import laminate.theory.Require;
+
+/**
+ * The drop test that the bag has to pass, pump shut off, before the resin is let in.
+ *
+ * @param drop how much the vacuum may fall (Pa)
+ * @param time in which it is read (s)
+ * @param source the published source, or what stands in for one
+ * @param status how the test relates to that source
+ */
+public record LeakLimit(double drop, double time, String source, Status status) {
+
+    /**
+     * Checks the test.
+     *
+     * @throws IllegalArgumentException if a value is not above zero
+     */
+    public LeakLimit {
+        Require.positive("drop of a leak test", drop);
+        Require.positive("time of a leak test", time);
+        Objects.requireNonNull(source, "source");
+        Objects.requireNonNull(status, "status");
+    }
+
+    /**
+     * How fast the vacuum may fall.
+     *
+     * @return drop over time (Pa/s)
+     */
+    public double rate() {
+        return drop / time;
+    }
+}
