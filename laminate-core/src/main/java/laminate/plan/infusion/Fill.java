@@ -3,6 +3,7 @@ package laminate.plan.infusion;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import laminate.process.flow.FrontPoint;
 
 /**
  * How the front runs.
