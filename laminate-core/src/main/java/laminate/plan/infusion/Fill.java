@@ -14,6 +14,8 @@ import laminate.process.flow.FrontPoint;
  * @param slowest the same with the permeability at the lower end of its scatter (s), empty if it then never fills
  * @param lag how far the laminate is behind the mesh (m), empty without a mesh or a permeability through the thickness
  * @param meshTime until the resin in the mesh reaches the vent (s), empty as the lag
+ * @param throughTime until resin that stands over one face has soaked through the thickness (s), empty without a
+ *     permeability through the thickness
  * @param front where the front stands at times, the last point at the vent if it fills
  */
 public record Fill(
@@ -22,6 +24,7 @@ public record Fill(
         OptionalDouble slowest,
         OptionalDouble lag,
         OptionalDouble meshTime,
+        OptionalDouble throughTime,
         List<FrontPoint> front) {
 
     /** Copies the front. */
@@ -31,6 +34,7 @@ public record Fill(
         Objects.requireNonNull(slowest, "slowest");
         Objects.requireNonNull(lag, "lag");
         Objects.requireNonNull(meshTime, "meshTime");
+        Objects.requireNonNull(throughTime, "throughTime");
         front = List.copyOf(front);
     }
 }

@@ -14,6 +14,13 @@ import laminate.theory.Require;
  */
 public record LeakLimit(double drop, double time, String source, Status status) {
 
+    /** The test where a plan states none: 10 mbar in 10 min. */
+    public static final LeakLimit USUAL = new LeakLimit(
+            1000,
+            600,
+            "habit of many workshops, from memory; Composites Manufacturing 2021 prints 2 inHg in 5 min as the limit",
+            Status.MEMORY);
+
     /**
      * Checks the test.
      *

@@ -1,0 +1,53 @@
+package laminate.plan.infusion;
+
+import java.util.Optional;
+import laminate.material.Figure;
+import laminate.process.Dose;
+import laminate.process.LayUp;
+import laminate.process.Workshop;
+import laminate.process.cure.GelTime;
+import laminate.process.cure.GelTimes;
+import laminate.unit.Significant;
+
+/**
+ * The gel time of an infusion's resin, at the temperature of the workshop and its dose.
+ *
+ * @param time of a thin film, as the laminate is (s), empty if not known
+ * @param why it is not known, empty text where it is
+ */
+record GelReading(Optional<Figure> time, String why) {
+
+    /** What a workshop is taken to have that states no temperature (K). */
+    static final double USUAL_TEMPERATURE = 293.15;
+
+    static GelReading of(Optional<LayUp> layUp, Workshop workshop) {
+        if (layUp.isEmpty()) {
+            return unknown("plies given directly name no resin, so its gel time is not known");
+        }
+        Dose dose = layUp.get().dose();
+        GelTimes times = GelTimes.of(layUp.get().resin(), dose.agent().id());
+        String pair = layUp.get().resin().id() + " with " + dose.agent().id();
+        if (!times.isKnown()) {
+            return unknown("no gel time of " + pair + " is known; time a cup of 100 g and add it to the resin");
+        }
+        double temperature = workshop.temperature().orElse(USUAL_TEMPERATURE);
+        Optional<GelTime> found = times.find(temperature, dose.ratio());
+        String conditions = Significant.format(dose.ratio() * 100, 3) + " % at "
+                + Significant.format(temperature - 273.15, 3) + " °C";
+        if (found.isEmpty()) {
+            return unknown("the gel times of " + pair + " do not reach " + conditions + ", but " + times.reach());
+        }
+        String assumed =
+                workshop.temperature().isPresent() ? "" : ", a temperature assumed as the workshop states none";
+        return new GelReading(
+                Optional.of(new Figure(
+                        found.get().seconds(),
+                        pair + ", " + conditions + assumed + ": " + found.get().source(),
+                        found.get().status())),
+                "");
+    }
+
+    private static GelReading unknown(String why) {
+        return new GelReading(Optional.empty(), why);
+    }
+}

@@ -1,0 +1,52 @@
+package laminate.plan.infusion;
+
+import java.util.Optional;
+import laminate.material.Figure;
+import laminate.material.Property;
+import laminate.material.Resin;
+import laminate.material.Status;
+import laminate.part.infusion.Viscosity;
+import laminate.process.LayUp;
+import laminate.process.flow.RisingViscosity;
+
+/**
+ * How thick an infusion's resin is.
+ *
+ * @param atStart μ₀ (Pa·s)
+ * @param time τ, in which it grows by the factor e (s), empty where it stays
+ */
+record ViscosityReading(Figure atStart, Optional<Figure> time) {
+
+    static ViscosityReading of(Viscosity stated, Optional<LayUp> layUp, GelReading gel) {
+        Optional<Resin> resin = layUp.map(LayUp::resin);
+        Figure atStart = stated.atStart().isPresent()
+                ? Figure.stated(stated.atStart().getAsDouble())
+                : resin.flatMap(each -> each.figures().find(Property.VISCOSITY))
+                        .orElseThrow(() -> new IllegalArgumentException(resin.map(Resin::id)
+                                        .map(id -> id + " states no viscosity")
+                                        .orElse(
+                                                "plies given directly name no resin, so that nothing tells its viscosity")
+                                + "; add viscosity: to the infusion, such as 0.2 Pa·s"));
+        return new ViscosityReading(atStart, time(stated, resin, gel));
+    }
+
+    /** Styrenic resins stay near flat until close to gel, others thicken from the start. */
+    private static Optional<Figure> time(Viscosity stated, Optional<Resin> resin, GelReading gel) {
+        if (stated.riseTime().isPresent()) {
+            return Optional.of(Figure.stated(stated.riseTime().getAsDouble()));
+        }
+        boolean rises = resin.filter(each -> !each.family().isStyrenic()).isPresent();
+        return gel.time()
+                .filter(known -> rises)
+                .map(known -> new Figure(
+                        laminate.process.cure.Viscosity.riseTime(known.value()),
+                        "steady rise to 1000 times the viscosity at gel, from memory; gel time of " + known.source(),
+                        Status.MEMORY));
+    }
+
+    RisingViscosity law() {
+        return time.isPresent()
+                ? RisingViscosity.rising(atStart.value(), time.get().value())
+                : RisingViscosity.constant(atStart.value());
+    }
+}
