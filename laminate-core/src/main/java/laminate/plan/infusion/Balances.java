@@ -3,9 +3,9 @@ package laminate.plan.infusion;
 import java.util.ArrayList;
 import java.util.List;
 import laminate.estimate.PartEstimate;
+import laminate.estimate.ResinLoss;
 import laminate.estimate.ResinQuantity;
 import laminate.estimate.ZoneEstimate;
-import laminate.material.Figure;
 import laminate.plan.infusion.ResinBalance.Place;
 import laminate.plan.infusion.ResinBalance.Share;
 import laminate.process.Loss;
@@ -50,40 +50,52 @@ final class Balances {
     }
 
     private ResinBalance of(ResinQuantity resin) {
-        double count = estimate.part().count();
         Tally tally = new Tally();
         for (ZoneEstimate zone : estimate.zones()) {
             if (InfusedZone.uses(zone).contains(resin.use())) {
                 tally.add(zone, InfusedZone.of(zone, resin.use(), workshop), isCovered(zone, resin));
             }
         }
-        double bucket = workshop.loss(Process.INFUSION, Loss.BUCKET).value();
-        double lines = resin.loss().lines() / count - bucket;
+        List<Share> shares = shares(resin, tally);
+        double poured =
+                (resin.inPart() + resin.loss().trimmed()) / estimate.part().count();
+        return new ResinBalance(resin.use(), shares, remarks(shares, tally, poured));
+    }
+
+    /** In the order of the places. */
+    private List<Share> shares(ResinQuantity resin, Tally tally) {
+        double count = estimate.part().count();
+        ResinLoss loss = resin.loss();
         List<Infusion> own = own(resin);
-        List<Share> shares = new ArrayList<>();
-        double laminate = resin.inPart() / count - tally.openings;
-        shares.add(same(Place.LAMINATE, laminate));
-        shares.add(same(Place.CORE_OPENINGS, tally.openings));
-        shares.add(same(Place.TRIMMED, resin.loss().trimmed() / count));
-        shares.add(same(Place.BAG, resin.loss().bag() / count - tally.mesh));
-        shares.add(new Share(Place.MESH, tally.mesh, tally.uncoveredMesh + held(own, Place.MESH)));
-        shares.add(new Share(Place.LINES, lines, own.isEmpty() ? lines : held(own, Place.LINES)));
-        shares.add(new Share(Place.BUCKET, bucket, own.isEmpty() ? bucket : held(own, Place.BUCKET)));
-        shares.add(new Share(
-                Place.CATCH_POT, resin.loss().pots() / count, tally.uncoveredPots + held(own, Place.CATCH_POT)));
-        shares.add(same(Place.EVAPORATED, resin.evaporated() / count));
-        return new ResinBalance(resin.use(), shares, remarks(shares));
+        double bucket = workshop.loss(Process.INFUSION, Loss.BUCKET).value();
+        double lines = loss.lines() / count - bucket;
+        return List.of(
+                same(Place.LAMINATE, resin.inPart() / count - tally.openings),
+                same(Place.CORE_OPENINGS, tally.openings),
+                same(Place.TRIMMED, loss.trimmed() / count),
+                same(Place.BAG, loss.bag() / count - tally.mesh),
+                new Share(Place.MESH, tally.mesh, tally.uncoveredMesh + held(own, Place.MESH)),
+                new Share(Place.LINES, lines, tally.isCovered ? held(own, Place.LINES) : lines),
+                new Share(Place.BUCKET, bucket, tally.isCovered ? held(own, Place.BUCKET) : bucket),
+                new Share(Place.CATCH_POT, loss.pots() / count, tally.uncoveredPots + held(own, Place.CATCH_POT)),
+                same(Place.EVAPORATED, resin.evaporated() / count));
     }
 
     private static Share same(Place place, double mass) {
         return new Share(place, mass, mass);
     }
 
-    /** The infusions that draw this resin; a zone of several infused stages fills its lines with the first. */
+    /**
+     * The infusions whose lines count to this resin: to the first that the first of their zones takes. Where they fill other
+     * stages too, these have none of their own.
+     */
     private List<Infusion> own(ResinQuantity resin) {
         return infusions.stream()
                 .filter(infusion -> estimate.zones().stream()
-                        .anyMatch(zone -> infusion.zones().contains(zone.zone().name()) && isFirst(zone, resin)))
+                        .filter(zone -> infusion.zones().contains(zone.zone().name()))
+                        .findFirst()
+                        .filter(zone -> isFirst(zone, resin))
+                        .isPresent())
                 .toList();
     }
 
@@ -117,32 +129,31 @@ final class Balances {
         return sum;
     }
 
-    private List<String> remarks(List<Share> shares) {
+    private List<String> remarks(List<Share> shares, Tally tally, double poured) {
         List<String> remarks = new ArrayList<>();
         for (Share share : shares) {
-            double difference = share.planned() - share.estimated();
-            if (Math.abs(difference) >= WORTH_TELLING) {
-                remarks.add(remark(share));
+            if (Math.abs(share.planned() - share.estimated()) >= WORTH_TELLING) {
+                remarks.add(remark(share, tally, poured));
             }
         }
         return remarks;
     }
 
-    private String remark(Share share) {
-        String text = share.place().word() + ": the plan leaves " + kilograms(share.planned())
-                + ", the estimate reckons " + kilograms(share.estimated()) + " by the losses of the workshop";
+    private String remark(Share share, Tally tally, double poured) {
         return switch (share.place()) {
-            case LINES -> text + " (" + source(Loss.LINES) + "); to agree write lines: " + kilograms(share.planned());
-            case BUCKET ->
-                text + " (" + source(Loss.BUCKET) + "); to agree write bucket: " + kilograms(share.planned());
-            case MESH -> text + " (" + source(Loss.MESH) + "); to agree state its own mesh: loss there, by area";
-            default -> text + " (" + source(Loss.RESIN) + ")";
+            case LINES -> remark(share, Loss.LINES, kilograms(share.planned()));
+            case BUCKET -> remark(share, Loss.BUCKET, kilograms(share.planned()));
+            case MESH -> remark(share, Loss.MESH, Significant.format(share.planned() / tally.area * 1000, 3) + " g/m²");
+            default -> remark(share, Loss.RESIN, Significant.format(share.planned() / poured * 100, 3) + " %");
         };
     }
 
-    private String source(Loss loss) {
-        Figure figure = workshop.loss(Process.INFUSION, loss);
-        return figure.source();
+    /** What the workshop's file would have to say for the estimate to come to the plan's. */
+    private String remark(Share share, Loss loss, String agreeing) {
+        return share.place().word() + ": " + kilograms(share.planned()) + " by the plan, "
+                + kilograms(share.estimated()) + " by the losses of the workshop ("
+                + workshop.loss(Process.INFUSION, loss).source() + "); the estimate agrees with loss: {infusion: {"
+                + loss.key() + ": " + agreeing + "}}";
     }
 
     private static String kilograms(double mass) {
@@ -151,13 +162,17 @@ final class Balances {
 
     /** Sums over the zones that take one resin (kg). */
     private static final class Tally {
+        private double area;
         private double openings;
         private double mesh;
         private double uncoveredMesh;
         private double uncoveredPots;
+        private boolean isCovered;
 
         void add(ZoneEstimate zone, InfusedZone one, boolean covered) {
             int count = zone.zone().count();
+            isCovered |= covered;
+            area += one.area() * count;
             openings += one.openings() * count;
             mesh += one.mesh() * count;
             uncoveredMesh += covered ? 0 : one.mesh() * count;

@@ -47,7 +47,7 @@ record InfusedLaminate(
         if (Math.abs(stated.orElse(porosity) - porosity) > SAME_POROSITY) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
-                    "%sporosity %.4g %% is stated, but its infused layers have %.4g %% fibre by volume and so %.4g %%;"
+                    "%sporosity %.3g %% is stated, but its infused layers have %.3g %% fibre by volume and so %.3g %%;"
                             + " leave porosity out, or state the fibre content of the layers",
                     name(zone),
                     stated.getAsDouble() * 100,

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.estimate.Estimator;
+import laminate.material.Figure;
 import laminate.material.Property;
 import laminate.material.Resin;
+import laminate.material.Status;
 import laminate.part.LaminaLayer;
 import laminate.part.Layer;
 import laminate.part.Part;
@@ -33,8 +35,8 @@ final class Plans {
     /** 950 mbar (Pa). */
     static final double PRESSURE = 95000;
 
-    /** A bar of vinylester with gel times, whose viscosity stays. */
-    static final Resin RESIN = withGelTimes(TestMaterials.with(TestMaterials.VINYLESTER, Property.VISCOSITY, 0.2));
+    /** Vinylester with gel times, whose viscosity stays. */
+    static final Resin RESIN = withGelTimes(TestMaterials.VINYLESTER);
 
     static final Resin EPOXY = withGelTimes(new Resin(
             "epoxy-infusion",
@@ -42,7 +44,7 @@ final class Plans {
             Resin.Family.EPOXY,
             Resin.Use.INFUSION,
             false,
-            TestMaterials.matrix(1105, 1140, 3.1e9, 0.35).with(Property.VISCOSITY, 0.2),
+            TestMaterials.matrix(1105, 1140, 3.1e9, 0.35),
             TestMaterials.EPOXY.cures(),
             List.of()));
 
@@ -61,17 +63,14 @@ final class Plans {
                 resin.family(),
                 resin.use(),
                 resin.waxed(),
-                resin.figures(),
+                resin.figures().with(Property.VISCOSITY, new Figure(0.2, "of a list", Status.MEMORY)),
                 resin.cures(),
                 points);
     }
 
     private static Resin.GelPoint gel(Resin.Cure cure, double temperature, double minutes) {
         return new Resin.GelPoint(
-                cure.agent(),
-                cure.amount().value(),
-                temperature,
-                new laminate.material.Figure(minutes * 60, "cup test", laminate.material.Status.USER));
+                cure.agent(), cure.amount().value(), temperature, new Figure(minutes * 60, "cup test", Status.USER));
     }
 
     /** Plies given directly: nothing but the thickness comes from them. */
