@@ -21,8 +21,11 @@ import laminate.unit.Significant;
  * taken out of the laminate's share and not added to it. What no plan covers stays as the estimate has it.
  */
 final class Balances {
-    /** Grams do not matter where a bucket is weighed to 5 g. */
+    /** Grams do not matter where a bucket is weighed to 5 g (kg). */
     private static final double WORTH_TELLING = 0.01;
+
+    /** Nor does a small share: the losses take one density for every resin. */
+    private static final double WORTH_TELLING_SHARE = 0.1;
 
     private final PartEstimate estimate;
     private final List<Infusion> infusions;
@@ -132,7 +135,9 @@ final class Balances {
     private List<String> remarks(List<Share> shares, Tally tally, double poured) {
         List<String> remarks = new ArrayList<>();
         for (Share share : shares) {
-            if (Math.abs(share.planned() - share.estimated()) >= WORTH_TELLING) {
+            double difference = Math.abs(share.planned() - share.estimated());
+            double least = Math.max(WORTH_TELLING, WORTH_TELLING_SHARE * share.estimated());
+            if (difference >= least) {
                 remarks.add(remark(share, tally, poured));
             }
         }

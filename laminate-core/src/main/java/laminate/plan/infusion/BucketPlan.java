@@ -11,7 +11,7 @@ import laminate.process.cure.MassEffect;
 
 /**
  * Sizes the mixes that the hose draws from: each as large as is drawn before it gets too thick in the bucket, where it gels
- * sooner than in the laminate by its own heat.
+ * sooner than in the laminate by its own heat. As few as that allows, and alike if they then last as well.
  *
  * @param layUp resin and dose
  * @param gelTime of 100 g (s)
@@ -37,21 +37,31 @@ record BucketPlan(LayUp layUp, double gelTime, Mixing mixing) {
             return Optional.empty();
         }
         double largest = largest(effect.get());
+        List<Bucket> fewest = mixes(drawn, end, effect.get(), largest);
+        if (fewest.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Bucket> alike = mixes(drawn, end, effect.get(), drawn.applyAsDouble(end) / fewest.size());
+        return Optional.of(new Buckets(largest, alike.size() == fewest.size() ? alike : fewest));
+    }
+
+    /** None where they would be too many or too small. */
+    private List<Bucket> mixes(DoubleUnaryOperator drawn, double end, MassEffect effect, double atMost) {
         double total = drawn.applyAsDouble(end);
         List<Bucket> mixes = new ArrayList<>();
         double mixed = 0;
         double time = 0;
         while (total - mixed > 1e-9 * total) {
-            double mass = largestDrawn(drawn, effect.get(), mixed, time, Math.min(largest, total - mixed));
+            double mass = largestDrawn(drawn, effect, mixed, time, Math.min(atMost, total - mixed));
             if (mixes.size() == MOST || mass < Math.min(LEAST, total - mixed)) {
-                return Optional.empty();
+                return List.of();
             }
             mixed += mass;
             double empty = when(drawn, mixed, time, end);
             mixes.add(new Bucket(time, empty, mass));
             time = empty;
         }
-        return Optional.of(new Buckets(largest, mixes));
+        return mixes;
     }
 
     /** Of resin with its hardener. */
