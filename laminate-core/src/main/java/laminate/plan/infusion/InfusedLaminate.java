@@ -1,7 +1,6 @@
 package laminate.plan.infusion;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.estimate.LaidLayer;
@@ -44,19 +43,17 @@ record InfusedLaminate(
                     zone, layers, Optional.empty(), thickness(layers, Status.USER), Figure.stated(porosity));
         }
         double porosity = 1 - fibre.getAsDouble();
-        if (Math.abs(stated.orElse(porosity) - porosity) > SAME_POROSITY) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "%sporosity %.3g %% is stated, but its infused layers have %.3g %% fibre by volume and so %.3g %%;"
-                            + " leave porosity out, or state the fibre content of the layers",
-                    name(zone),
-                    stated.getAsDouble() * 100,
-                    fibre.getAsDouble() * 100,
-                    porosity * 100));
-        }
         Status status = status(layers);
         Figure pores = new Figure(porosity, "1 less the fibre volume fraction of the infused layers", status);
         return new InfusedLaminate(zone, layers, layers.get(0).layer().laying(), thickness(layers, status), pores);
+    }
+
+    /** Whether a porosity is stated that the layers contradict; theirs counts. */
+    static boolean contradicts(ZoneEstimate zone, OptionalDouble stated) {
+        OptionalDouble fibre = zone.fibreVolumeFraction(Process.INFUSION);
+        return stated.isPresent()
+                && fibre.isPresent()
+                && Math.abs(stated.getAsDouble() + fibre.getAsDouble() - 1) > SAME_POROSITY;
     }
 
     private static Figure thickness(List<LaidLayer> layers, Status status) {

@@ -2,6 +2,7 @@ package laminate.plan.infusion;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import laminate.estimate.Caution;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.ZoneEstimate;
@@ -40,6 +41,7 @@ final class InfusionCautions {
     static List<Caution> of(
             FlowModel model, FlowFigures figures, Fill fill, List<ZoneEstimate> zones, Workshop workshop) {
         InfusionCautions found = new InfusionCautions(model, figures);
+        found.porosity(zones);
         found.permeability();
         found.mesh(fill);
         found.compaction();
@@ -65,6 +67,25 @@ final class InfusionCautions {
             cautions.add(AFTER);
         }
         return List.copyOf(cautions);
+    }
+
+    /** A file that contradicts itself is refused; here another process or schedule may have been asked for. */
+    private void porosity(List<ZoneEstimate> zones) {
+        OptionalDouble stated = model.plan().preform().porosity();
+        for (ZoneEstimate zone : zones) {
+            if (InfusedLaminate.contradicts(zone, stated)) {
+                double fibre = zone.fibreVolumeFraction(Process.INFUSION).orElseThrow();
+                cautions.add(common("zone " + zone.zone().name() + ": a porosity of " + percent(stated.orElseThrow())
+                        + " is stated, but its infused layers have " + percent(fibre) + " fibre by volume and so "
+                        + percent(1 - fibre)
+                        + ", which is reckoned with. Permeability changes with it: state what it was"
+                        + " measured at, as permeability-at:."));
+            }
+        }
+    }
+
+    private static String percent(double share) {
+        return Significant.format(share * 100, 3) + " %";
     }
 
     private void permeability() {
