@@ -15,6 +15,9 @@ final class Fills {
     /** Into how many steps of time, or of the way, the front is told. */
     private static final int STEPS = 10;
 
+    /** How closely the size of a rim is found: far closer than any permeability is known. */
+    private static final double CLOSE = 1e-9;
+
     private static final double SQUARE = Math.sqrt(2);
 
     private final FlowModel model;
@@ -126,11 +129,8 @@ final class Fills {
             low = high;
             high *= 2;
         }
-        while (high - low > 1e-12 * high) {
+        while (high - low > CLOSE * high) {
             double middle = (low + high) / 2;
-            if (middle <= low || middle >= high) {
-                break;
-            }
             if (fills(factor, middle, within)) {
                 low = middle;
             } else {
