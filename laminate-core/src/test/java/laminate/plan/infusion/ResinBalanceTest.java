@@ -148,6 +148,31 @@ class ResinBalanceTest {
                 .endsWith("{mesh: 0 g/m²}}");
     }
 
+    @Test
+    void aResinThatNoPlanCoversStaysAsTheEstimateHasIt() {
+        Part part = Part.of(
+                "hatch",
+                List.of(zone("lid", 1, roving()).withInfusion(metre()), zone("rim", 1, roving(TestParts.INFUSED))));
+        ResinBalance other = all(WORKSHOP, part).balances().get(1);
+        assertThat(other.shares())
+                .allSatisfy(share -> assertThat(share.planned()).isEqualTo(share.estimated()));
+        assertThat(other.at(Place.LINES).planned()).isPositive();
+        assertThat(other.remarks()).isEmpty();
+    }
+
+    /** Stages of one infusion share its lines: they count to the first, and the others have none. */
+    @Test
+    void stagesFilledTogetherHaveOneSetOfLines() {
+        Zone second = zone("rim", 1, TestParts.staged(TestMaterials.roving(0.6), Plans.LAY_UP, "bulk"));
+        Part part = Part.of("hatch", List.of(zone("lid", 1, roving()), second));
+        PartInfusion infusion = all(WORKSHOP, part.withInfusion(metre().withLines(LINES)));
+        assertThat(infusion.balances()).hasSize(2);
+        double lines = infusion.infusions().get(0).held().lines();
+        assertThat(infusion.balances().get(0).at(Place.LINES).planned()).isCloseTo(lines, within(EXACT));
+        assertThat(infusion.balances().get(1).at(Place.LINES).planned()).isZero();
+        assertThat(infusion.balances().get(1).at(Place.CATCH_POT).planned()).isZero();
+    }
+
     static Stream<Part> parts() {
         return IntStream.range(0, 200).mapToObj(i -> part(new Random(20260401 + i)));
     }
