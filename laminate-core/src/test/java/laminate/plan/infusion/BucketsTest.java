@@ -28,6 +28,7 @@ import laminate.process.Workshop;
 import laminate.process.cure.MassEffect;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The mixes that the hose draws from. */
@@ -58,6 +59,15 @@ class BucketsTest {
         }
         assertThat(buckets.mixes()).hasSize(2);
         assertThat(buckets.mass()).isCloseTo(1, within(EXACT));
+    }
+
+    /** 1 kg gels in 70 % of an hour; 70 % of that less 2 min to mix are 1644 s. */
+    @ParameterizedTest
+    @CsvSource({"1640, 1", "1648, 2"})
+    void aKilogramIsDrawnWithinTheUsableTimeOfItsPot(double seconds, int mixes) {
+        BucketPlan plan = new BucketPlan(LAY_UP, 3600, Mixing.USUAL);
+        Buckets buckets = plan.of(time -> Math.min(1, time / seconds), seconds).orElseThrow();
+        assertThat(buckets.mixes()).hasSize(mixes);
     }
 
     @Test
