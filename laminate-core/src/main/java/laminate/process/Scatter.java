@@ -22,34 +22,6 @@ public final class Scatter {
     }
 
     /**
-     * By how many per cent permeability changes where fibre content changes by one: d ln K/d ln V = −(2 + V)/(1 − V),
-     * from K ~ (1 − V)³/V² (Kozeny and Carman).
-     *
-     * @param volumeFraction V<sub>f</sub>, above 0 and below 1
-     * @return the exponent, below zero
-     * @throws IllegalArgumentException if the fraction is out of its range
-     */
-    public static double sensitivityOfPermeability(double volumeFraction) {
-        if (!(volumeFraction > 0 && volumeFraction < 1)) {
-            throw new IllegalArgumentException("a fibre volume fraction lies between 0 and 1, not " + volumeFraction);
-        }
-        return -(2 + volumeFraction) / (1 - volumeFraction);
-    }
-
-    /**
-     * Scatter of permeability that comes of the scatter of fibre content: CV<sub>K</sub> = (2 + V)/(1 − V)
-     * CV<sub>V</sub>.
-     *
-     * @param volumeFraction V<sub>f</sub>, above 0 and below 1
-     * @param variation coefficient of variation of V<sub>f</sub>
-     * @return coefficient of variation of K
-     * @throws IllegalArgumentException if the fraction or the coefficient is out of its range
-     */
-    public static double ofPermeability(double volumeFraction, double variation) {
-        return -sensitivityOfPermeability(volumeFraction) * check(variation);
-    }
-
-    /**
      * Scatter of a mean over plies: CV/√n, for what differs from ply to ply only. What the hand or the batch brings is
      * the same in each ply and does not average out.
      *

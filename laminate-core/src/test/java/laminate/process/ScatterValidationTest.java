@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import laminate.process.flow.Permeability;
 import laminate.testing.Json;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
@@ -20,8 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Scatter and what voids cost, against worked cases and drawn samples. */
 class ScatterValidationTest {
     private static final Map<String, ToDoubleFunction<Map<String, Object>>> SOLUTIONS = Map.of(
-            "cv-K-from-Vf sens", in -> Scatter.sensitivityOfPermeability(n(in, "V")),
-            "cv-K-from-Vf cv_K", in -> Scatter.ofPermeability(n(in, "V"), n(in, "cv_V")),
+            "cv-K-from-Vf sens", in -> Permeability.sensitivity(n(in, "V")),
+            "cv-K-from-Vf cv_K", in -> Permeability.variation(n(in, "V"), n(in, "cv_V")),
             "cv-thickness cv_h", in -> Scatter.ofThickness(n(in, "cv_w"), n(in, "cv_V")),
             "ilss-voids ratio", in -> VoidLoss.interlaminarShear(n(in, "Vv_pct") / 100));
 
@@ -58,14 +59,14 @@ class ScatterValidationTest {
             permeability[i] = Math.pow(1 - v, 3) / (v * v);
         }
         assertThat(Scatter.ofThickness(0.03, 0.04)).isCloseTo(variation(thickness), within(0.02 * 0.05));
-        assertThat(Scatter.ofPermeability(0.5, 0.04)).isCloseTo(variation(permeability), within(0.02 * 0.2));
+        assertThat(Permeability.variation(0.5, 0.04)).isCloseTo(variation(permeability), within(0.02 * 0.2));
     }
 
     /** About ten times the scatter of fibre content comes out as scatter of permeability: arXiv 1601.02681. */
     @Test
     void permeabilityScattersManyTimesAsMuchAsFibreContent() {
-        assertThat(Scatter.ofPermeability(0.6, 0.04)).isCloseTo(0.26, within(1e-12));
-        assertThat(Scatter.ofPermeability(0.73, 0.04) / 0.04).isCloseTo(10, within(0.2));
+        assertThat(Permeability.variation(0.6, 0.04)).isCloseTo(0.26, within(1e-12));
+        assertThat(Permeability.variation(0.73, 0.04) / 0.04).isCloseTo(10, within(0.2));
     }
 
     @Test
@@ -78,9 +79,9 @@ class ScatterValidationTest {
         return Stream.of(
                 () -> Scatter.ofThickness(-0.1, 0.1),
                 () -> Scatter.ofThickness(0.1, Double.NaN),
-                () -> Scatter.sensitivityOfPermeability(0),
-                () -> Scatter.sensitivityOfPermeability(1),
-                () -> Scatter.ofPermeability(0.5, Double.POSITIVE_INFINITY),
+                () -> Permeability.sensitivity(0),
+                () -> Permeability.sensitivity(1),
+                () -> Permeability.variation(0.5, Double.POSITIVE_INFINITY),
                 () -> Scatter.ofMean(0.1, 0),
                 () -> VoidLoss.interlaminarShear(-0.01),
                 () -> VoidLoss.interlaminarShear(0.041),
