@@ -4,12 +4,12 @@ import java.util.List;
 import laminate.estimate.PartEstimate;
 import laminate.file.Job;
 import laminate.material.Materials;
-import laminate.print.EstimateCsv;
-import laminate.print.EstimateJson;
-import laminate.print.EstimateReport;
 import laminate.print.MarkdownPrinter;
 import laminate.print.Printer;
 import laminate.print.TextPrinter;
+import laminate.print.estimate.EstimateCsv;
+import laminate.print.estimate.EstimateJson;
+import laminate.print.estimate.EstimateReport;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** {@code laminate estimate}: from part files to thickness, weight, stiffness, resin, catalyst, hours and cost. */

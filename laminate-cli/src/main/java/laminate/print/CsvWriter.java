@@ -3,7 +3,9 @@ package laminate.print;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.OptionalDouble;
 import laminate.unit.JsonNumbers;
+import laminate.unit.Unit;
 
 /**
  * Writes comma-separated values (RFC 4180): lines end in CR LF, a field is quoted where it holds a comma, a quote, or a
@@ -60,6 +62,45 @@ public final class CsvWriter {
      */
     public CsvWriter number(double number) {
         return field(JsonNumbers.format(number));
+    }
+
+    /**
+     * Writes a field with a value in a unit to 15 significant digits.
+     *
+     * @param si the value (SI), finite
+     * @param unit the unit that the heading names
+     * @return this
+     * @throws IllegalArgumentException if it is NaN or infinite
+     */
+    public CsvWriter number(double si, Unit unit) {
+        return number(unit.fromSi(si));
+    }
+
+    /**
+     * Writes a field with a value in a unit, empty where there is none.
+     *
+     * @param si the value (SI), finite
+     * @param unit the unit that the heading names
+     * @return this
+     */
+    public CsvWriter number(OptionalDouble si, Unit unit) {
+        return si.isPresent() ? number(si.getAsDouble(), unit) : nothing();
+    }
+
+    /**
+     * The symbol of a unit as a piece of a heading: g/m² gives g_m2.
+     *
+     * @param unit the unit
+     * @return the piece
+     */
+    public static String symbol(Unit unit) {
+        return unit.symbol()
+                .replace('/', '_')
+                .replace(' ', '_')
+                .replace("·", "")
+                .replace("%", "percent")
+                .replace('²', '2')
+                .replace('³', '3');
     }
 
     /**

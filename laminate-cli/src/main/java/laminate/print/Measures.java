@@ -17,8 +17,9 @@ import laminate.unit.UnitSystem;
  *
  * @param system the reader's units
  */
-record Measures(UnitSystem system) {
-    static final int FIGURES = 3;
+public record Measures(UnitSystem system) {
+    /** The significant figures that a reader is told. */
+    public static final int FIGURES = 3;
 
     /** Figures from here on are rounding of the computer. */
     private static final int NOISE = 9;
@@ -32,20 +33,37 @@ record Measures(UnitSystem system) {
     /** A reserve factor from here on says that nothing is near. */
     private static final double AMPLE = 1e4;
 
-    /** A bare number. */
-    static String number(double value) {
+    /**
+     * A bare number.
+     *
+     * @param value the number, finite
+     * @return its text
+     */
+    public static String number(double value) {
         return Significant.format(value, FIGURES);
     }
 
-    /** A bare number, rounded away from another, so that what must reach or stay below it does when it is taken as told. */
-    static String numberBeyond(double value, double other) {
+    /**
+     * A bare number, rounded away from another, so that what must reach or stay below it does when it is taken as told.
+     *
+     * @param value the number, finite
+     * @param other the number from which it is rounded away
+     * @return its text
+     */
+    public static String numberBeyond(double value, double other) {
         RoundingMode away = value > other ? RoundingMode.CEILING : RoundingMode.FLOOR;
         BigDecimal rounded = new BigDecimal(Significant.format(value, NOISE)).round(new MathContext(FIGURES, away));
         return Significant.format(rounded.doubleValue(), FIGURES);
     }
 
-    /** Two numbers with as many figures as it takes to tell them apart, three at least. */
-    static List<String> apart(double one, double other) {
+    /**
+     * Two numbers with as many figures as it takes to tell them apart, three at least.
+     *
+     * @param one a number, finite
+     * @param other another
+     * @return their texts
+     */
+    public static List<String> apart(double one, double other) {
         int figures = FIGURES;
         while (figures < NOISE && Significant.format(one, figures).equals(Significant.format(other, figures))) {
             figures++;
@@ -53,149 +71,318 @@ record Measures(UnitSystem system) {
         return List.of(Significant.format(one, figures), Significant.format(other, figures));
     }
 
-    /** A whole number as it is, any other to three figures. */
-    static String count(double value) {
+    /**
+     * A whole number as it is, any other to three figures.
+     *
+     * @param value the number, finite
+     * @return its text
+     */
+    public static String count(double value) {
         return value == Math.rint(value) && Math.abs(value) < 1e9 ? Long.toString((long) value) : number(value);
     }
 
-    /** The number of a value in a unit. */
-    static String number(double si, Unit unit) {
+    /**
+     * The number of a value in a unit.
+     *
+     * @param si the value (SI)
+     * @param unit the unit
+     * @return the text, without the unit
+     */
+    public static String number(double si, Unit unit) {
         return number(unit.fromSi(si));
     }
 
-    static String number(OptionalDouble si, Unit unit) {
+    /**
+     * The number of a value that may not be known.
+     *
+     * @param si the value (SI)
+     * @param unit the unit
+     * @return the text without the unit, empty where there is no value
+     */
+    public static String number(OptionalDouble si, Unit unit) {
         return si.isPresent() ? number(si.getAsDouble(), unit) : "";
     }
 
-    /** The number of a value beside others, of which it may be so small a part as to be nothing but rounding. */
-    static String beside(double largest, double si, Unit unit) {
+    /**
+     * The number of a value beside others, of which it may be so small a part as to be nothing but rounding.
+     *
+     * @param largest the largest of them (SI)
+     * @param si the value (SI)
+     * @param unit the unit
+     * @return the text without the unit
+     */
+    public static String beside(double largest, double si, Unit unit) {
         return Math.abs(si) <= ROUNDING * Math.abs(largest) ? "0" : number(si, unit);
     }
 
-    /** A reserve factor. */
-    static String reserve(double factor) {
+    /**
+     * A reserve factor.
+     *
+     * @param factor the factor
+     * @return its text
+     */
+    public static String reserve(double factor) {
         return factor < AMPLE ? number(factor) : "over 9999";
     }
 
-    /** A number that says nothing where it is zero. */
-    static String unlessZero(double si, Unit unit) {
+    /**
+     * A number that says nothing where it is zero.
+     *
+     * @param si the value (SI)
+     * @param unit the unit
+     * @return the text without the unit, empty for zero
+     */
+    public static String unlessZero(double si, Unit unit) {
         return si == 0 ? "" : number(si, unit);
     }
 
-    static String percent(double fraction) {
+    /**
+     * A fraction in per cent.
+     *
+     * @param fraction the fraction
+     * @return the text without the sign of per cent
+     */
+    public static String percent(double fraction) {
         return number(fraction, Unit.PERCENT);
     }
 
-    /** A value with its unit. */
-    static String text(double si, Unit unit) {
+    /**
+     * A value with its unit.
+     *
+     * @param si the value (SI)
+     * @param unit the unit
+     * @return the text
+     */
+    public static String text(double si, Unit unit) {
         return number(si, unit) + " " + unit.symbol();
     }
 
-    /** A planned value, and between which bounds it may stray. */
-    static String text(Range range, Unit unit) {
+    /**
+     * A planned value, and between which bounds it may stray.
+     *
+     * @param range the value (SI)
+     * @param unit the unit
+     * @return the text with the unit
+     */
+    public static String text(Range range, Unit unit) {
         String planned = text(range.planned(), unit);
         return range.least() == range.most() ? planned : planned + " (" + bounds(range, unit) + ")";
     }
 
-    /** The bounds of a range without unit. */
-    static String bounds(Range range, Unit unit) {
+    /**
+     * The bounds of a range.
+     *
+     * @param range the range (SI)
+     * @param unit the unit
+     * @return the text without the unit
+     */
+    public static String bounds(Range range, Unit unit) {
         return number(range.least(), unit) + " to " + number(range.most(), unit);
     }
 
-    /** A length with its unit, which zero does not need. */
-    String size(double metres) {
+    /**
+     * A length with its unit, which zero does not need.
+     *
+     * @param metres the length (m)
+     * @return the text
+     */
+    public String size(double metres) {
         return metres == 0 ? "0" : text(metres, length());
     }
 
-    /** The two parts of a deflection other than zero, and the share of the second. */
-    String parts(double bending, double shear, double total) {
+    /**
+     * The two parts of a deflection other than zero, and the share of the second.
+     *
+     * @param bending the part of bending (m)
+     * @param shear the part of shear (m)
+     * @param total both together (m)
+     * @return the text
+     */
+    public String parts(double bending, double shear, double total) {
         return "bending " + size(Math.abs(bending)) + ", shear " + size(Math.abs(shear)) + " (" + percent(shear / total)
                 + " %)";
     }
 
-    Unit length() {
+    /**
+     * Of a thickness or another short length.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit length() {
         return system.unit(Dimension.LENGTH);
     }
 
-    Unit longLength() {
+    /**
+     * Of a length on the shop floor.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit longLength() {
         return system.large(Dimension.LENGTH);
     }
 
-    Unit area() {
+    /**
+     * Of an area.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit area() {
         return system.unit(Dimension.AREA);
     }
 
-    Unit mass() {
+    /**
+     * Of a mass.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit mass() {
         return system.unit(Dimension.MASS);
     }
 
-    Unit smallMass() {
+    /**
+     * Of a small mass, as a scale for catalyst shows it.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit smallMass() {
         return system.small(Dimension.MASS);
     }
 
-    Unit volume() {
+    /**
+     * Of a volume.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit volume() {
         return system.unit(Dimension.VOLUME);
     }
 
-    Unit smallVolume() {
+    /**
+     * Of a small volume, as a measuring cup shows it.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit smallVolume() {
         return system.small(Dimension.VOLUME);
     }
 
-    Unit arealMass() {
+    /**
+     * Of an areal weight.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit arealMass() {
         return system.unit(Dimension.AREAL_MASS);
     }
 
-    Unit modulus() {
+    /**
+     * Of a modulus.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit modulus() {
         return system.unit(Dimension.PRESSURE);
     }
 
-    /** In millionths of strain. */
-    Unit expansion() {
+    /**
+     * Of a thermal expansion, in millionths of strain.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit expansion() {
         return system.unit(Dimension.EXPANSION);
     }
 
-    Unit forcePerLength() {
+    /**
+     * Of a force per width.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit forcePerLength() {
         return system.unit(Dimension.FORCE_PER_LENGTH);
     }
 
-    Unit force() {
+    /**
+     * Of a force.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit force() {
         return system.unit(Dimension.FORCE);
     }
 
-    /** Of a stress or strength, beside which a modulus is large. */
-    Unit stress() {
+    /**
+     * Of a stress or strength, beside which a modulus is large.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit stress() {
         return system.small(Dimension.PRESSURE);
     }
 
-    /** Of a pressure on a panel, beside which a stress is large. */
-    Unit pressure() {
+    /**
+     * Of a pressure on a panel, beside which a stress is large.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit pressure() {
         return system == UnitSystem.US ? Unit.PSIS : Unit.KILOPASCAL;
     }
 
-    Unit momentPerLength() {
+    /**
+     * Of a moment per width.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit momentPerLength() {
         return system.unit(Dimension.MOMENT_PER_LENGTH);
     }
 
-    Unit curvature() {
+    /**
+     * Of a curvature.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit curvature() {
         return system.unit(Dimension.CURVATURE);
     }
 
-    Unit temperatureDifference() {
+    /**
+     * Of a change of temperature.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit temperatureDifference() {
         return system.unit(Dimension.TEMPERATURE_DIFFERENCE);
     }
 
-    Unit density() {
+    /**
+     * Of a density.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit density() {
         return system.unit(Dimension.DENSITY);
     }
 
-    /** A density of a liquid with its unit. */
-    String liquid(double si) {
+    /**
+     * A density of a liquid with its unit.
+     *
+     * @param si the density (kg/m³)
+     * @return the text
+     */
+    public String liquid(double si) {
         return Significant.format(density().fromSi(si), DENSITY_FIGURES) + " "
                 + density().symbol();
     }
 
-    /** The unit of a load or deformation of a laminate. */
-    Unit of(Term term) {
+    /**
+     * The unit of a load or deformation of a laminate.
+     *
+     * @param term the load or deformation
+     * @return the unit in the reader's system
+     */
+    public Unit of(Term term) {
         return switch (term) {
             case NX, NY, NXY -> forcePerLength();
             case MX, MY, MXY -> momentPerLength();
@@ -204,13 +391,22 @@ record Measures(UnitSystem system) {
         };
     }
 
-    /** The unit of a bending stiffness per width, E I/b. */
-    String bendingStiffnessUnit() {
+    /**
+     * The unit of a bending stiffness per width, E I/b.
+     *
+     * @return its symbol
+     */
+    public String bendingStiffnessUnit() {
         return system == UnitSystem.US ? "lbf·in" : "N·m";
     }
 
-    /** A bending stiffness per width (N·m) in {@link #bendingStiffnessUnit()}. */
-    String bendingStiffness(double si) {
+    /**
+     * A bending stiffness per width in {@link #bendingStiffnessUnit()}.
+     *
+     * @param si the stiffness (N·m)
+     * @return the text without the unit
+     */
+    public String bendingStiffness(double si) {
         double one = system == UnitSystem.US ? Unit.POUNDS_FORCE.factor() * Unit.INCHES.factor() : 1;
         return number(si / one);
     }

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  * Compares a print with the accepted one; {@code -Dgolden.update=true} accepts what is printed now. Numbers that are told
  * to fifteen digits may differ in the last ones, as Java machines do in their cosines.
  */
-final class Golden {
+public final class Golden {
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?([eE][+-]?[0-9]+)?");
     private static final double RELATIVE = 1e-9;
     private static final double ABSOLUTE = 1e-9;
@@ -21,7 +21,7 @@ final class Golden {
 
     private Golden() {}
 
-    static void check(String name, String printed) {
+    public static void check(String name, String printed) {
         Path accepted = FOLDER.resolve(name);
         try {
             if (Boolean.getBoolean("golden.update")) {

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads JSON and refuses duplicate keys, nulls, and anything behind the end. */
-final class StrictJson {
+public final class StrictJson {
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
@@ -20,7 +20,7 @@ final class StrictJson {
     private StrictJson() {}
 
     @SuppressWarnings("unchecked")
-    static Map<String, Object> object(String text) {
+    public static Map<String, Object> object(String text) {
         try (JsonParser parser = FACTORY.createParser(text)) {
             parser.nextToken();
             Map<String, Object> object = (Map<String, Object>) value(parser);

@@ -19,7 +19,7 @@ import laminate.process.LayUp;
 import laminate.process.Process;
 
 /** Materials with round figures, made without any file. */
-final class TestMaterials {
+public final class TestMaterials {
     static final Fibre GLASS = new Fibre(
             "e-glass",
             "E-glass fibre",

@@ -31,23 +31,23 @@ import laminate.unit.Money;
 import laminate.unit.UnitPrice;
 
 /** Estimates of a boat club's parts, made through the library alone. */
-final class TestParts {
+public final class TestParts {
     private static final Workshop CLUB = Workshop.USUAL.withLabour(Labour.USUAL.at(UnitPrice.parse("28 GBP/h")));
 
     private TestParts() {}
 
     /** Two zones, coatings, a bedded core, items, trim, four mouldings, measured, all priced. */
-    static PartEstimate lockerLid() {
+    public static PartEstimate lockerLid() {
         return new Estimator(CLUB, Optional.of(prices(true))).estimate(lid());
     }
 
     /** The same with a price list in which some prices are missing. */
-    static PartEstimate lockerLidMissingPrices() {
+    public static PartEstimate lockerLidMissingPrices() {
         return new Estimator(Workshop.USUAL, Optional.of(prices(false))).estimate(lid());
     }
 
     /** An infused, unsymmetric laminate with turned layers and a hardener, without prices. */
-    static PartEstimate kayakDeck() {
+    public static PartEstimate kayakDeck() {
         List<Layer> layers = List.of(
                 ReinforcementLayer.of(TestMaterials.MAT_300, TestMaterials.INFUSED),
                 new ReinforcementLayer(
@@ -58,7 +58,7 @@ final class TestParts {
     }
 
     /** Plies given directly, whose expansion is not known. */
-    static PartEstimate textbookStrip() {
+    public static PartEstimate textbookStrip() {
         Lamina lamina = Lamina.of(181e9, 10.3e9, 7.17e9, 0.28);
         List<Layer> layers =
                 List.of(new LaminaLayer(lamina, 1600, 0.005, 0, ""), new LaminaLayer(lamina, 1600, 0.005, 90, ""));
@@ -66,14 +66,14 @@ final class TestParts {
     }
 
     /** Names that a terminal, a table, a spreadsheet or a program could take for something else. */
-    static PartEstimate hostileNames() {
+    public static PartEstimate hostileNames() {
         List<Layer> layers = List.of(ReinforcementLayer.of(TestMaterials.MAT_450, TestMaterials.BY_HAND));
         Zone zone = Zone.of("=cmd|' /C calc'!A0, \"of\" 艇庫の蓋 " + "very-long-name-".repeat(9), 1, layers);
         return new Estimator(Workshop.USUAL)
                 .estimate(Part.of("@lid \u001B[31m | *bold* <b>\nline two\u2028\u202Eend", List.of(zone)));
     }
 
-    static List<PartEstimate> all() {
+    public static List<PartEstimate> all() {
         return List.of(lockerLid(), lockerLidMissingPrices(), kayakDeck(), textbookStrip(), hostileNames());
     }
 
