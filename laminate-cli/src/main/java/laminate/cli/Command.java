@@ -92,6 +92,17 @@ abstract class Command implements Callable<Integer> {
                 .description(description));
     }
 
+    /** Declares an option that takes several values of one kind, one after the other or with a comma between. */
+    final OptionSpec listed(String name, String label, ITypeConverter<?> converter, String description) {
+        return add(OptionSpec.builder(name)
+                .paramLabel(label)
+                .type(List.class)
+                .auxiliaryTypes(Object.class)
+                .converters(converter)
+                .splitRegex(",")
+                .description(description));
+    }
+
     /** Declares an option without a value. */
     final OptionSpec flag(String name, String description) {
         return add(OptionSpec.builder(name).type(boolean.class).arity("0").description(description));

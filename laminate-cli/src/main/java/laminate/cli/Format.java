@@ -13,8 +13,8 @@ enum Format {
     /** For reports. */
     MARKDOWN;
 
-    /** Reads a format. */
-    static Words<Format> words() {
-        return new Words<>(values(), format -> format.name().toLowerCase(Locale.ROOT));
+    /** Reads one of some formats. */
+    static Words<Format> words(Format... formats) {
+        return new Words<>(formats, format -> format.name().toLowerCase(Locale.ROOT));
     }
 }

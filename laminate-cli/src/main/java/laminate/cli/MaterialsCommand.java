@@ -52,7 +52,7 @@ final class MaterialsCommand extends Command {
     private final OptionSpec files =
             repeated("--materials", "FILE", Path.class, "Material file laid over the library; may be repeated.");
     private final OptionSpec format =
-            option("--format", "FORMAT", Format.words(), "text (the default), json, csv or markdown.");
+            option("--format", "FORMAT", Format.words(Format.values()), "text (the default), json, csv or markdown.");
     private final OptionSpec output = output();
 
     MaterialsCommand() {

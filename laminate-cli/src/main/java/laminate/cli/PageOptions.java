@@ -16,23 +16,43 @@ final class PageOptions {
     private final OptionSpec format;
     private final OptionSpec units;
     private final OptionSpec width;
-    private final OptionSpec table;
     private final OptionSpec output;
+    private final Optional<OptionSpec> table;
 
     /** Declares the options of a command, whose CSV has several tables. */
     PageOptions(Command command, Words<?> tables, String tableDescription) {
         this.command = command;
-        format = command.option("--format", "FORMAT", Format.words(), "text (the default), json, csv or markdown.");
+        format = command.option(
+                "--format", "FORMAT", Format.words(Format.values()), "text (the default), json, csv or markdown.");
         units = command.option("--units", "UNITS", SYSTEMS, "si (the default) or us; JSON is always in SI.");
-        width = command.option("--width", "COLUMNS", Integer.class, "Widest line of the text, 80 if not given.");
-        table = command.option("--table", "TABLE", tables, tableDescription);
+        width = width(command);
+        table = Optional.of(command.option("--table", "TABLE", tables, tableDescription));
         output = command.output();
+    }
+
+    private PageOptions(Command command) {
+        this.command = command;
+        format = command.option(
+                "--format", "FORMAT", Format.words(Format.TEXT, Format.MARKDOWN), "text (the default) or markdown.");
+        units = command.option("--units", "UNITS", SYSTEMS, "si (the default) or us.");
+        width = width(command);
+        table = Optional.empty();
+        output = command.output();
+    }
+
+    /** Declares the options of a command that is only for reading. */
+    static PageOptions forReading(Command command) {
+        return new PageOptions(command);
+    }
+
+    private static OptionSpec width(Command command) {
+        return command.option("--width", "COLUMNS", Integer.class, "Widest line of the text, 80 if not given.");
     }
 
     /** Refuses options that do not go together, and a result that would overwrite what is to be read. */
     void check(PartInput parts) {
         Format wanted = format();
-        command.refuse(isGiven(table) && wanted != Format.CSV, "--table goes with --format csv");
+        command.refuse(table.isPresent() && isGiven(table.get()) && wanted != Format.CSV, "--table goes with --format csv");
         command.refuse(isGiven(width) && wanted != Format.TEXT, "--width goes with --format text");
         command.refuse(
                 isGiven(units) && wanted == Format.JSON,
@@ -65,7 +85,7 @@ final class PageOptions {
 
     /** The table of the CSV that is asked for. */
     <T> Optional<T> table(Class<T> type) {
-        return Command.given(table, type);
+        return table.isPresent() ? Command.given(table.get(), type) : Optional.empty();
     }
 
     Style style() {

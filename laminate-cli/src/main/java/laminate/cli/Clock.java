@@ -1,0 +1,19 @@
+package laminate.cli;
+
+import java.time.DateTimeException;
+import java.time.LocalTime;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads a time of day on the command line: 8:00 or 08:00. */
+final class Clock implements ITypeConverter<LocalTime> {
+
+    @Override
+    public LocalTime convert(String text) {
+        try {
+            return LocalTime.parse(text.indexOf(':') == 1 ? "0" + text : text);
+        } catch (DateTimeException e) {
+            throw new TypeConversionException("'" + text + "' is not a time of day, as 08:00");
+        }
+    }
+}
