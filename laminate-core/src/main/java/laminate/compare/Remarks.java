@@ -3,13 +3,9 @@ package laminate.compare;
 import java.util.ArrayList;
 import java.util.List;
 import laminate.part.Part;
-import laminate.unit.Significant;
 
 /** What to mind when reading a comparison. */
 final class Remarks {
-    /** Below this share a difference in thickness is not worth a word. */
-    private static final double WORTH_A_WORD = 0.02;
-
     private final SideBySide ways;
     private final List<String> remarks = new ArrayList<>();
 
@@ -20,7 +16,6 @@ final class Remarks {
     static List<String> of(SideBySide ways) {
         Remarks all = new Remarks(ways);
         all.addBasis();
-        all.addSplits();
         ways.alternatives().forEach(all::addMissing);
         ways.alternatives().forEach(all::addMould);
         return List.copyOf(all.remarks);
@@ -39,23 +34,6 @@ final class Remarks {
                         "Mass per area is held equal with coatings, without laps and items; neither stiffness nor strength"
                                 + " is.";
                 });
-    }
-
-    /** At the same reinforcement the reason why a thinner laminate is softer though its modulus is higher. */
-    private void addSplits() {
-        for (StiffnessSplit split : ways.splits()) {
-            if (Math.abs(split.thickness() - 1) > WORTH_A_WORD) {
-                remarks.add("Zone " + split.zone() + " by " + split.alternative() + " is "
-                        + three(split.stiffness()) + " times as stiff in bending as by "
-                        + ways.alternatives().get(0).name() + ": " + three(split.thickness())
-                        + " times as thick, which counts by its cube as " + three(split.thicknessCubed())
-                        + ", and " + three(split.modulus()) + " times the bending modulus.");
-            }
-        }
-    }
-
-    private static String three(double ratio) {
-        return Significant.format(ratio, 3);
     }
 
     private void addMissing(Alternative way) {
