@@ -3,6 +3,7 @@ package laminate.print;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import laminate.process.Range;
@@ -23,6 +24,9 @@ public record Measures(UnitSystem system) {
 
     /** Figures from here on are rounding of the computer. */
     private static final int NOISE = 9;
+
+    /** Decimals of an amount that a scale shows. */
+    private static final int MOST_DECIMALS = 2;
 
     /** Figures in which fresh water is told from salt. */
     private static final int DENSITY_FIGURES = 4;
@@ -79,6 +83,50 @@ public record Measures(UnitSystem system) {
      */
     public static String count(double value) {
         return value == Math.rint(value) && Math.abs(value) < 1e9 ? Long.toString((long) value) : number(value);
+    }
+
+    /**
+     * A number that was set and not computed, as it was set: 1265 and not 1270, 18 and not 18.0.
+     *
+     * @param value the number, finite
+     * @return its text without the noise of conversion
+     */
+    public static String plain(double value) {
+        BigDecimal decimal = new BigDecimal(Significant.format(value, NOISE));
+        return decimal.signum() == 0 ? "0" : decimal.stripTrailingZeros().toPlainString();
+    }
+
+    /**
+     * A value that was set and not computed, with its unit.
+     *
+     * @param si the value (SI)
+     * @param unit the unit
+     * @return the text
+     */
+    public static String plain(double si, Unit unit) {
+        return plain(unit.fromSi(si)) + " " + unit.symbol();
+    }
+
+    /**
+     * The numbers of a column that were set and not computed, all with as many decimals as one of them needs, two at most.
+     *
+     * @param values the values (SI)
+     * @param unit the unit
+     * @return a text for each, without the unit
+     */
+    public static List<String> column(List<Double> values, Unit unit) {
+        int decimals = 0;
+        List<BigDecimal> numbers = new ArrayList<>();
+        for (double value : values) {
+            BigDecimal number = new BigDecimal(plain(unit.fromSi(value)));
+            numbers.add(number);
+            decimals = Math.max(decimals, Math.min(MOST_DECIMALS, number.scale()));
+        }
+        List<String> texts = new ArrayList<>();
+        for (BigDecimal number : numbers) {
+            texts.add(number.setScale(decimals, RoundingMode.HALF_UP).toPlainString());
+        }
+        return texts;
     }
 
     /**
@@ -348,6 +396,15 @@ public record Measures(UnitSystem system) {
     }
 
     /**
+     * Of a temperature.
+     *
+     * @return the unit in the reader's system
+     */
+    public Unit temperature() {
+        return system.unit(Dimension.TEMPERATURE);
+    }
+
+    /**
      * Of a change of temperature.
      *
      * @return the unit in the reader's system
@@ -407,7 +464,30 @@ public record Measures(UnitSystem system) {
      * @return the text without the unit
      */
     public String bendingStiffness(double si) {
-        double one = system == UnitSystem.US ? Unit.POUNDS_FORCE.factor() * Unit.INCHES.factor() : 1;
-        return number(si / one);
+        return number(bendingStiffnessNumber(si));
+    }
+
+    /**
+     * A bending stiffness per width in {@link #bendingStiffnessUnit()}.
+     *
+     * @param si the stiffness (N·m)
+     * @return the number with all its digits
+     */
+    public double bendingStiffnessNumber(double si) {
+        return system == UnitSystem.US ? si / (Unit.POUNDS_FORCE.factor() * Unit.INCHES.factor()) : si;
+    }
+
+    /**
+     * A difference in per cent with its sign.
+     *
+     * @param share the difference by what it is a difference to; 0.12 for 12 % more
+     * @return the text without the sign of per cent, empty where there is none
+     */
+    public static String difference(OptionalDouble share) {
+        if (share.isEmpty()) {
+            return "";
+        }
+        String text = percent(share.getAsDouble());
+        return share.getAsDouble() > 0 ? "+" + text : text;
     }
 }

@@ -28,6 +28,10 @@ public record Table(List<Column> columns, List<List<String>> rows, int totals) {
      * @param align how it is laid out
      */
     public record Column(String heading, String unit, Align align) {
+        /** Makes the heading a text of one line. */
+        public Column {
+            heading = Lines.clean(heading);
+        }
 
         /**
          * A column of words.

@@ -20,7 +20,7 @@ import laminate.process.Process;
 
 /** Materials with round figures, made without any file. */
 public final class TestMaterials {
-    static final Fibre GLASS = new Fibre(
+    public static final Fibre GLASS = new Fibre(
             "e-glass",
             "E-glass fibre",
             Fibre.Type.GLASS,
@@ -34,19 +34,19 @@ public final class TestMaterials {
                     .with(Property.ALPHA2, 5e-6)
                     .with(Property.TENSILE_STRENGTH, 2e9));
 
-    static final Agent MEKP = new Agent(
+    public static final Agent MEKP = new Agent(
             "mekp", "Ketone peroxide", MaterialKind.CATALYST, Figures.none().with(Property.DENSITY, 1170));
-    static final Agent HARDENER = new Agent(
+    public static final Agent HARDENER = new Agent(
             "hardener-slow",
             "Amine hardener",
             MaterialKind.HARDENER,
             Figures.none().with(Property.DENSITY, 950));
 
-    static final Resin POLYESTER = resin(
+    public static final Resin POLYESTER = resin(
             "polyester-ortho", Resin.Family.POLYESTER, Resin.Use.LAMINATING, 1110, 1200, 0.42, MEKP, 0.01, 0.015, 0.03);
-    static final Resin GELCOAT =
+    public static final Resin GELCOAT =
             resin("gelcoat-iso", Resin.Family.POLYESTER, Resin.Use.GELCOAT, 1240, 1330, 0.35, MEKP, 0.012, 0.018, 0.02);
-    static final Resin PASTE = resin(
+    public static final Resin PASTE = resin(
             "bonding-paste",
             Resin.Family.POLYESTER,
             Resin.Use.BONDING_PASTE,
@@ -57,12 +57,12 @@ public final class TestMaterials {
             0.01,
             0.015,
             0.025);
-    static final Resin EPOXY =
+    public static final Resin EPOXY =
             resin("epoxy-infusion", Resin.Family.EPOXY, Resin.Use.INFUSION, 1100, 1150, 0, HARDENER, 0.29, 0.3, 0.31);
 
-    static final Reinforcement MAT_300 = mat("mat-300", 0.3);
-    static final Reinforcement MAT_450 = mat("mat-450", 0.45);
-    static final Reinforcement BIAXIAL = new Reinforcement(
+    public static final Reinforcement MAT_300 = mat("mat-300", 0.3);
+    public static final Reinforcement MAT_450 = mat("mat-450", 0.45);
+    public static final Reinforcement BIAXIAL = new Reinforcement(
             "biaxial-600",
             "Stitched biaxial 0/90",
             Form.STITCHED,
@@ -71,7 +71,7 @@ public final class TestMaterials {
             Figures.none().with(Property.AREAL_WEIGHT, 0.6).with(Property.ROLL_WIDTH, 1.27),
             Optional.empty());
 
-    static final Core FOAM = new Core(
+    public static final Core FOAM = new Core(
             "pvc-80",
             "Cross-linked PVC foam",
             Core.Type.PVC_CROSS_LINKED,
@@ -91,8 +91,8 @@ public final class TestMaterials {
                     .with(Property.UPTAKE_HAND, 0.29)
                     .with(Property.UPTAKE_INFUSION, 0.43));
 
-    static final LayUp BY_HAND = new LayUp(Process.HAND_LAY_UP, POLYESTER, Dose.usual(POLYESTER, MEKP));
-    static final LayUp INFUSED = new LayUp(Process.INFUSION, EPOXY, Dose.usual(EPOXY, HARDENER));
+    public static final LayUp BY_HAND = new LayUp(Process.HAND_LAY_UP, POLYESTER, Dose.usual(POLYESTER, MEKP));
+    public static final LayUp INFUSED = new LayUp(Process.INFUSION, EPOXY, Dose.usual(EPOXY, HARDENER));
 
     private TestMaterials() {}
 

@@ -32,7 +32,7 @@ import laminate.unit.UnitPrice;
 
 /** Estimates of a boat club's parts, made through the library alone. */
 public final class TestParts {
-    private static final Workshop CLUB = Workshop.USUAL.withLabour(Labour.USUAL.at(UnitPrice.parse("28 GBP/h")));
+    public static final Workshop CLUB = Workshop.USUAL.withLabour(Labour.USUAL.at(UnitPrice.parse("28 GBP/h")));
 
     private TestParts() {}
 
@@ -147,7 +147,7 @@ public final class TestParts {
         return new PriceList("GBP", Optional.of(LocalDate.of(2026, 1, 15)), prices);
     }
 
-    private static void add(List<Price> prices, String price, String... materials) {
+    public static void add(List<Price> prices, String price, String... materials) {
         for (String material : materials) {
             prices.add(new Price(material, UnitPrice.parse(price), Optional.empty()));
         }

@@ -56,11 +56,9 @@ public final class CheckJson implements Printer<CheckedPart> {
         printCriteria(CriteriaUsed.all(checked), json);
         json.key("zones").array();
         check.zones().forEach(zone -> print(zone, json));
-        json.end().key("panels").array();
-        check.panels().forEach(panel -> BendingJson.print(panel, json));
-        json.end().key("beams").array();
-        check.beams().forEach(beam -> BendingJson.print(beam, json));
-        json.end().key("limits").array();
+        json.end();
+        printBending(check, json);
+        json.key("limits").array();
         check.limits().forEach(limit -> print(limit, json));
         json.end();
         if (!checked.comparisons().isEmpty()) {
@@ -69,6 +67,20 @@ public final class CheckJson implements Printer<CheckedPart> {
             json.end();
         }
         Cautions.print(check.cautions(), json);
+        json.end();
+    }
+
+    /**
+     * Writes {@code panels[]} and {@code beams[]} of a check, for results that hold a check and more.
+     *
+     * @param check the check
+     * @param json takes them; an object is open
+     */
+    public static void printBending(PartCheck check, JsonWriter json) {
+        json.key("panels").array();
+        check.panels().forEach(panel -> BendingJson.print(panel, json));
+        json.end().key("beams").array();
+        check.beams().forEach(beam -> BendingJson.print(beam, json));
         json.end();
     }
 

@@ -13,7 +13,7 @@ import laminate.theory.panel.Edges;
 import laminate.theory.sandwich.Face;
 
 /** Words that the printers of checks share. */
-final class CheckWords {
+public final class CheckWords {
     private CheckWords() {}
 
     /** Where in a ply, in a word for a table. */
@@ -72,7 +72,13 @@ final class CheckWords {
                 + edge(edges.yEnd()) + " (x = 0, x = length, y = 0, y = width)";
     }
 
-    static String subject(Subject subject) {
+    /**
+     * What a check or figure is of.
+     *
+     * @param subject the subject
+     * @return for example "panel lid"
+     */
+    public static String subject(Subject subject) {
         return switch (subject.kind()) {
             case PART -> "the part";
             case ZONE -> "zone " + subject.name();
@@ -81,7 +87,13 @@ final class CheckWords {
         };
     }
 
-    static String limit(LimitCheck limit) {
+    /**
+     * What is limited.
+     *
+     * @param limit the limit
+     * @return for example "deflection"
+     */
+    public static String limit(LimitCheck limit) {
         return limit.reserveKind()
                 .map(kind -> kind.word() + " reserve")
                 .orElse(limit.kind().word());

@@ -14,8 +14,7 @@ final class CostJson {
         cost.date().ifPresent(date -> json.field("date", date.toString()));
         for (Category category : Category.values()) {
             if (isKnown(category, estimate, cost)) {
-                json.field(
-                        CostSection.word(category), cost.of(category).amount().toPlainString());
+                json.field(CostWords.word(category), cost.of(category).amount().toPlainString());
             }
         }
         String key = cost.total().isPresent() ? "total" : "known_total";
@@ -43,7 +42,7 @@ final class CostJson {
 
     private static void print(Cost.Line line, JsonWriter json) {
         json.object()
-                .field("head", CostSection.word(line.category()))
+                .field("head", CostWords.word(line.category()))
                 .field("name", line.name())
                 .field("amount", CostWords.amount(line));
         line.price()

@@ -1,6 +1,5 @@
 package laminate.print.estimate;
 
-import java.util.Locale;
 import laminate.estimate.Cost;
 import laminate.estimate.Cost.Category;
 import laminate.estimate.OperationTime;
@@ -80,22 +79,22 @@ final class CostSection {
                 Column.numbers("cost", cost.currency()));
         for (Cost.Line line : cost.lines()) {
             table.row(
-                    word(line.category()),
+                    CostWords.word(line.category()),
                     line.name(),
                     CostWords.amount(line),
                     line.cost().amount().toPlainString());
         }
         for (Category category : Category.values()) {
             if (cost.lines().stream().anyMatch(line -> line.category() == category)) {
-                table.total(word(category), "", "", cost.of(category).amount().toPlainString());
+                table.total(
+                        CostWords.word(category),
+                        "",
+                        "",
+                        cost.of(category).amount().toPlainString());
             }
         }
         String total = cost.total().isPresent() ? "total" : "known total";
         return table.total(total, "", "", cost.knownTotal().amount().toPlainString())
                 .build();
-    }
-
-    static String word(Category category) {
-        return category.name().toLowerCase(Locale.ROOT);
     }
 }

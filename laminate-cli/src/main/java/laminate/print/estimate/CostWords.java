@@ -1,6 +1,7 @@
 package laminate.print.estimate;
 
 import java.math.BigDecimal;
+import java.util.Locale;
 import laminate.estimate.Cost;
 import laminate.print.Measures;
 import laminate.unit.Money;
@@ -9,11 +10,21 @@ import laminate.unit.Significant;
 import laminate.unit.UnitPrice;
 
 /** The lines of a cost in words. */
-final class CostWords {
+public final class CostWords {
     private static final int FEWEST_FIGURES = 3;
     private static final int MOST_FIGURES = 15;
 
     private CostWords() {}
+
+    /**
+     * The word of a head of the cost.
+     *
+     * @param category the head
+     * @return for example "materials"
+     */
+    public static String word(Cost.Category category) {
+        return category.name().toLowerCase(Locale.ROOT);
+    }
 
     /** How much at what price: "2.33 kg at 3.20 GBP/kg". */
     static String amount(Cost.Line line) {

@@ -194,7 +194,7 @@ record CsvTables(Measures measures) {
         estimate.cost().ifPresent(cost -> {
             for (Cost.Line line : cost.lines()) {
                 csv.text(estimate.part().name())
-                        .text(CostSection.word(line.category()))
+                        .text(CostWords.word(line.category()))
                         .text(line.name());
                 csv.text(CostWords.amount(line));
                 price(line, csv);

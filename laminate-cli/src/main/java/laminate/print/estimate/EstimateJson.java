@@ -30,16 +30,25 @@ public final class EstimateJson implements Printer<PartEstimate> {
         JsonWriter json = new JsonWriter(out);
         try {
             json.object().key("parts").array();
-            estimates.forEach(estimate -> print(estimate, json));
+            for (PartEstimate estimate : estimates) {
+                json.object();
+                printFields(estimate, json);
+                json.end();
+            }
             json.end().end();
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
     }
 
-    private static void print(PartEstimate estimate, JsonWriter json) {
-        json.object()
-                .field("part", estimate.part().name())
+    /**
+     * Writes the fields of an estimate, for results that hold an estimate and more.
+     *
+     * @param estimate the estimate
+     * @param json takes them; an object is open
+     */
+    public static void printFields(PartEstimate estimate, JsonWriter json) {
+        json.field("part", estimate.part().name())
                 .field("count", estimate.part().count());
         String processes = EstimateWords.processes(estimate);
         if (!processes.isEmpty()) {
@@ -60,7 +69,6 @@ public final class EstimateJson implements Printer<PartEstimate> {
                 .measured()
                 .mass()
                 .ifPresent(mass -> json.field("measured_fibre_mass_fraction", estimate.fibreMassFractionAt(mass)));
-        json.end();
     }
 
     private static void printTotals(PartEstimate estimate, JsonWriter json) {
