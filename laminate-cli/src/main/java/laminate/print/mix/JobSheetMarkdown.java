@@ -1,0 +1,36 @@
+package laminate.print.mix;
+
+import java.io.IOException;
+import java.util.List;
+import laminate.plan.JobSheet;
+import laminate.print.Printer;
+import laminate.print.Report;
+import laminate.print.ReportMarkdown;
+import laminate.unit.UnitSystem;
+
+/** Prints sheets of stages as Markdown, with a rule between the pages. */
+public final class JobSheetMarkdown implements Printer<JobSheet> {
+    private final JobSheetReport reports;
+    private final ReportMarkdown renderer = new ReportMarkdown();
+
+    /**
+     * A printer.
+     *
+     * @param system the reader's units
+     */
+    public JobSheetMarkdown(UnitSystem system) {
+        this.reports = new JobSheetReport(system);
+    }
+
+    @Override
+    public void print(List<JobSheet> sheets, Appendable out) throws IOException {
+        boolean first = true;
+        for (JobSheet sheet : sheets) {
+            for (Report page : reports.of(sheet)) {
+                out.append(first ? "" : "\n---\n\n");
+                first = false;
+                renderer.print(page, out);
+            }
+        }
+    }
+}

@@ -1,0 +1,144 @@
+package laminate.print.mix;
+
+import java.util.ArrayList;
+import java.util.List;
+import laminate.estimate.Caution;
+import laminate.plan.JobSheet;
+import laminate.plan.JobSheet.Page;
+import laminate.plan.JobSheet.Reading;
+import laminate.plan.JobSheet.Step;
+import laminate.plan.Mix;
+import laminate.plan.MixPlan;
+import laminate.plan.Stage;
+import laminate.plan.StageLayer;
+import laminate.print.Measures;
+import laminate.print.Report;
+import laminate.print.Table;
+import laminate.print.Table.Column;
+import laminate.unit.Dimension;
+import laminate.unit.Unit;
+import laminate.unit.UnitSystem;
+
+/** Tells the sheets that the crew takes to the mould: a document for each stage, to be ticked off and filled in by hand. */
+public final class JobSheetReport {
+    private static final String BOX = "[ ]";
+    private static final String BLANK = "____________";
+
+    private final Measures measures;
+
+    /**
+     * How sheets are told.
+     *
+     * @param system the reader's units
+     */
+    public JobSheetReport(UnitSystem system) {
+        this.measures = new Measures(system);
+    }
+
+    /**
+     * Tells the sheets of a part.
+     *
+     * @param sheet the sheets
+     * @return a document for each stage, in order
+     */
+    public List<Report> of(JobSheet sheet) {
+        List<Report> reports = new ArrayList<>();
+        for (Page page : sheet.pages()) {
+            reports.add(page(sheet.plan(), page));
+        }
+        return reports;
+    }
+
+    private Report page(MixPlan plan, Page page) {
+        Stage stage = page.stage();
+        Report.Builder report = new Report.Builder()
+                .heading(
+                        1,
+                        plan.part() + ", stage " + stage.number() + " of "
+                                + plan.stages().size() + ": " + stage.name());
+        addHead(report, plan, stage);
+        report.bullets(page.cautions().stream().map(Caution::text).toList());
+        report.heading(2, "Tick off").grid(steps(page.steps()));
+        report.heading(2, "Write down").grid(readings(page.readings()));
+        return report.build();
+    }
+
+    private void addHead(Report.Builder report, MixPlan plan, Stage stage) {
+        boolean oneDay = MixWords.isOneDay(plan);
+        report.fact("moulding", BLANK + " of " + plan.mouldings() + ", date " + BLANK);
+        report.fact(
+                "planned for",
+                Measures.plain(plan.temperature(), measures.temperature()) + ", "
+                        + (plan.crew() == 1 ? "one person" : plan.crew() + " people"));
+        report.fact(
+                "clock",
+                MixWords.clock(stage.start(), oneDay) + ", used up by " + MixWords.clock(stage.end(), oneDay)
+                        + stage.gelled()
+                                .map(time -> ", gelled at " + MixWords.clock(time, oneDay))
+                                .orElse(""));
+        stage.bond().ifPresent(bond -> report.fact("laid onto", bond.text()));
+    }
+
+    private Table steps(List<Step> steps) {
+        Table.Builder table = new Table.Builder(Column.words("done"), Column.numbers("", ""), Column.words("what"));
+        int number = 1;
+        for (Step step : steps) {
+            table.row(BOX, Integer.toString(number++), what(step));
+        }
+        return table.build();
+    }
+
+    private String what(Step step) {
+        if (step.mix().isPresent()) {
+            return weigh(step.mix().get());
+        }
+        return step.layer().map(layer -> lay(step, layer)).orElse(step.action().words());
+    }
+
+    private String weigh(Mix mix) {
+        String strokes = mix.strokes().isPresent() ? ", " + mix.strokes().getAsInt() + " pump strokes" : "";
+        String use = mix.usableTime().isPresent()
+                ? "; use up within " + MixWords.minutes(mix.usableTime().getAsDouble()) + " min"
+                : "; its gel time is not known, so mix a little first";
+        String before = mix.number() == 1 ? "" : "when the one before is used up, ";
+        return before + "mix " + mix.number() + ": weigh " + Measures.plain(mix.resin(), measures.smallMass()) + " of "
+                + mix.material() + " and " + Measures.plain(mix.catalyst(), measures.smallMass()) + " ("
+                + Measures.text(mix.catalystVolume(), measures.smallVolume()) + strokes + ") of " + mix.agent() + use;
+    }
+
+    private String lay(Step step, StageLayer layer) {
+        StringBuilder text = new StringBuilder(step.action().words() + " " + layer.material() + ": ");
+        text.append(layer.zone()).append(step.action() == JobSheet.Action.COAT ? ", coat " : ", layer ");
+        text.append(layer.number()).append("; ");
+        text.append(layer.pieces() == 1 ? "one piece, " : layer.pieces() + " pieces, together ");
+        text.append(Measures.text(layer.area(), measures.area()));
+        if (layer.angle().isPresent()) {
+            text.append(", ")
+                    .append(Measures.plain(layer.angle().getAsDouble()))
+                    .append("°");
+        }
+        text.append(layer.turned() ? ", turned" : "");
+        if (layer.lapShare() > 0) {
+            text.append(", laps ")
+                    .append(Measures.plain(layer.lapShare() * 100))
+                    .append(" %");
+        }
+        return text.toString();
+    }
+
+    private Table readings(List<Reading> readings) {
+        Table.Builder table =
+                new Table.Builder(Column.words("reading"), Column.words("in"), Column.words("written down"));
+        for (Reading reading : readings) {
+            table.row(reading.words(), reading.dimension().map(this::unit).orElse(""), BLANK);
+        }
+        return table.build();
+    }
+
+    private String unit(Dimension dimension) {
+        Unit unit = dimension == Dimension.PRESSURE
+                ? Unit.MILLIBAR
+                : measures.system().unit(dimension);
+        return unit.symbol();
+    }
+}

@@ -1,0 +1,41 @@
+package laminate.print.mix;
+
+import java.io.IOException;
+import java.util.List;
+import laminate.plan.JobSheet;
+import laminate.print.Printer;
+import laminate.print.Report;
+import laminate.print.ReportText;
+import laminate.print.Style;
+import laminate.unit.UnitSystem;
+
+/** Prints sheets of stages as text, with a form feed between the pages, at which a printer begins a new one. */
+public final class JobSheetText implements Printer<JobSheet> {
+    private final JobSheetReport reports;
+    private final ReportText renderer;
+
+    /**
+     * A printer.
+     *
+     * @param system the reader's units
+     * @param width the most columns of a line, at least {@link ReportText#NARROWEST}
+     * @param style how lines that stand out are marked
+     * @throws IllegalArgumentException if the page is too narrow
+     */
+    public JobSheetText(UnitSystem system, int width, Style style) {
+        this.reports = new JobSheetReport(system);
+        this.renderer = new ReportText(width, style);
+    }
+
+    @Override
+    public void print(List<JobSheet> sheets, Appendable out) throws IOException {
+        boolean first = true;
+        for (JobSheet sheet : sheets) {
+            for (Report page : reports.of(sheet)) {
+                out.append(first ? "" : "\f");
+                first = false;
+                renderer.print(page, out);
+            }
+        }
+    }
+}
