@@ -1,9 +1,7 @@
 package laminate.cli;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import laminate.check.CheckOptions;
 import laminate.check.LimitCheck;
 import laminate.check.PartCheck;
@@ -107,16 +105,12 @@ final class CheckCommand extends Command {
                 "laminate check locker-lid.yaml --reference \"edge band\"",
                 "laminate check locker-lid.yaml --format csv --table surface --surface Nx,Ny");
         parts = new PartInput(this, library);
-        spec().usageMessage().exitCodeListHeading("%nExit codes:%n").exitCodeList(exitCodes());
-    }
-
-    private static Map<String, String> exitCodes() {
-        Map<String, String> codes = new LinkedHashMap<>();
-        codes.put("  " + ExitCode.DONE, "every limit that the part files set is met");
-        codes.put("  " + ExitCode.UNUSABLE_INPUT, "a file cannot be used, or has nothing to check");
-        codes.put("  " + ExitCode.WRONG_USAGE, "wrong usage");
-        codes.put("  " + ExitCode.REQUIREMENT_NOT_MET, "a limit is not met; the results are written all the same");
-        return codes;
+        spec().usageMessage()
+                .exitCodeListHeading("%nExit codes:%n")
+                .exitCodeList(ExitCode.meanings(
+                        "every limit that the part files set is met",
+                        "a file cannot be used, or has nothing to check",
+                        "a limit is not met; the results are written all the same"));
     }
 
     @Override

@@ -92,15 +92,22 @@ abstract class Command implements Callable<Integer> {
                 .description(description));
     }
 
-    /** Declares an option that takes several values of one kind, one after the other or with a comma between. */
+    /** Declares an option that may be repeated, of words that a converter reads. */
+    final OptionSpec repeated(String name, String label, ITypeConverter<?> converter, String description) {
+        return add(converted(name, label, converter).description(description));
+    }
+
+    /** Declares an option that takes several words with commas between, and may be repeated. */
     final OptionSpec listed(String name, String label, ITypeConverter<?> converter, String description) {
-        return add(OptionSpec.builder(name)
+        return add(converted(name, label, converter).splitRegex(",").description(description));
+    }
+
+    private static OptionSpec.Builder converted(String name, String label, ITypeConverter<?> converter) {
+        return OptionSpec.builder(name)
                 .paramLabel(label)
                 .type(List.class)
                 .auxiliaryTypes(Object.class)
-                .converters(converter)
-                .splitRegex(",")
-                .description(description));
+                .converters(converter);
     }
 
     /** Declares an option without a value. */

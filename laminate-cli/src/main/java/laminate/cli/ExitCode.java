@@ -1,5 +1,8 @@
 package laminate.cli;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+
 /** What the program tells the shell when it ends. Scripts rely on these numbers. */
 final class ExitCode {
 
@@ -16,4 +19,14 @@ final class ExitCode {
     static final int REQUIREMENT_NOT_MET = 3;
 
     private ExitCode() {}
+
+    /** What the codes mean to a command whose input may set requirements, for its help. */
+    static Map<String, String> meanings(String done, String unusable, String notMet) {
+        Map<String, String> meanings = new LinkedHashMap<>();
+        meanings.put("  " + DONE, done);
+        meanings.put("  " + UNUSABLE_INPUT, unusable);
+        meanings.put("  " + WRONG_USAGE, "wrong usage");
+        meanings.put("  " + REQUIREMENT_NOT_MET, notMet);
+        return meanings;
+    }
 }

@@ -28,8 +28,15 @@ public final class Main {
 
     private static final String PROGRAM = "laminate";
 
-    private static final List<String> NAMES =
-            List.of(EstimateCommand.NAME, CheckCommand.NAME, MaterialsCommand.NAME, NewCommand.NAME);
+    private static final List<String> NAMES = List.of(
+            EstimateCommand.NAME,
+            CheckCommand.NAME,
+            CompareCommand.NAME,
+            MixCommand.NAME,
+            JobSheetCommand.NAME,
+            InfuseCommand.NAME,
+            MaterialsCommand.NAME,
+            NewCommand.NAME);
 
     /** What nearly every part is made of: read in another thread while the command line is made out. */
     private static final List<String> USUAL = List.of("e-glass");
@@ -72,13 +79,17 @@ public final class Main {
     private static int run(PrintWriter out, PrintWriter err, Ansi ansi, String... args) {
         String asked = args.length == 0 ? "" : args[0];
         Materials library = new MaterialLibrary();
-        if (asked.equals(EstimateCommand.NAME) || asked.equals(CheckCommand.NAME)) {
+        if (readsParts(asked)) {
             library.expect(USUAL);
         }
         Optional<Command> command = command(asked, library);
         return command.isPresent()
                 ? execute(command.get().alone(PROGRAM), out, err, ansi, Arrays.copyOfRange(args, 1, args.length))
                 : execute(wholeProgram(library), out, err, ansi, args);
+    }
+
+    private static boolean readsParts(String name) {
+        return NAMES.contains(name) && !name.equals(MaterialsCommand.NAME) && !name.equals(NewCommand.NAME);
     }
 
     private static int execute(CommandLine line, PrintWriter out, PrintWriter err, Ansi ansi, String... args) {
@@ -98,6 +109,10 @@ public final class Main {
                 switch (name) {
                     case EstimateCommand.NAME -> new EstimateCommand(library);
                     case CheckCommand.NAME -> new CheckCommand(library);
+                    case CompareCommand.NAME -> new CompareCommand(library);
+                    case MixCommand.NAME -> new MixCommand(library);
+                    case JobSheetCommand.NAME -> new JobSheetCommand(library);
+                    case InfuseCommand.NAME -> new InfuseCommand(library);
                     case MaterialsCommand.NAME -> new MaterialsCommand();
                     case NewCommand.NAME -> new NewCommand();
                     default -> null;
@@ -117,10 +132,12 @@ public final class Main {
         Program() {
             super(
                     PROGRAM,
-                    "Composite laminate schedules: thickness, weight, stiffness, strength, resin and cost.",
+                    "Composite laminate schedules: thickness, weight, stiffness, strength, resin, mixes and cost.",
                     "laminate new lid.yaml",
                     "laminate estimate lid.yaml",
                     "laminate check lid.yaml",
+                    "laminate compare lid.yaml",
+                    "laminate mix lid.yaml --temperature 22C",
                     "laminate estimate --help");
             spec().usageMessage().commandListHeading("%nCommands:%n");
         }

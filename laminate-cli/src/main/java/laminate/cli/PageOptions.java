@@ -52,7 +52,8 @@ final class PageOptions {
     /** Refuses options that do not go together, and a result that would overwrite what is to be read. */
     void check(PartInput parts) {
         Format wanted = format();
-        command.refuse(table.isPresent() && isGiven(table.get()) && wanted != Format.CSV, "--table goes with --format csv");
+        command.refuse(
+                table.isPresent() && isGiven(table.get()) && wanted != Format.CSV, "--table goes with --format csv");
         command.refuse(isGiven(width) && wanted != Format.TEXT, "--width goes with --format text");
         command.refuse(
                 isGiven(units) && wanted == Format.JSON,

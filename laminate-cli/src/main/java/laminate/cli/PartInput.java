@@ -3,6 +3,7 @@ package laminate.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import laminate.file.InputException;
 import laminate.file.Job;
@@ -15,8 +16,11 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The part files that a command is given, with the options that win over what they say. */
 final class PartInput {
+    /** Reads a process. */
+    static final Words<Process> PROCESSES = new Words<>(Process.values(), Process::word);
+
     private final PositionalParamSpec files;
-    private final OptionSpec process;
+    private final Optional<OptionSpec> process;
     private final OptionSpec workshop;
     private final OptionSpec prices;
     private final OptionSpec materials;
@@ -24,13 +28,25 @@ final class PartInput {
 
     /** Declares files and options of a command. */
     PartInput(Command command, Materials library) {
+        this(
+                command,
+                library,
+                Optional.of(command.option(
+                        "--process",
+                        "PROCESS",
+                        PROCESSES,
+                        "hand-lay-up, vacuum-bag or infusion for every layer, whatever the file says.")));
+    }
+
+    /** Declares files and options of a command that has its own way to ask for a process. */
+    static PartInput withoutProcess(Command command, Materials library) {
+        return new PartInput(command, library, Optional.empty());
+    }
+
+    private PartInput(Command command, Materials library, Optional<OptionSpec> process) {
         this.library = library;
+        this.process = process;
         files = command.arguments("FILE", "1..*", Path.class, "Part files.");
-        process = command.option(
-                "--process",
-                "PROCESS",
-                new Words<>(Process.values(), Process::word),
-                "hand-lay-up, vacuum-bag or infusion for every layer, whatever the file says.");
         workshop = command.option("--workshop", "FILE", Path.class, "Workshop file in place of the part's own.");
         prices = command.option("--prices", "FILE", Path.class, "Price file in place of the part's own.");
         materials = command.repeated(
@@ -49,40 +65,62 @@ final class PartInput {
         return named;
     }
 
-    private List<Path> parts() {
+    /** The part files. */
+    List<Path> parts() {
         return Command.all(files, Path.class);
+    }
+
+    /** What these options ask for instead of what the files state. */
+    Overrides overrides() {
+        return new Overrides(
+                process.isPresent() ? Command.given(process.get(), Process.class) : Optional.empty(),
+                Command.given(workshop, Path.class),
+                Command.given(prices, Path.class),
+                Command.all(materials, Path.class));
+    }
+
+    /** What each part comes to, by these options alone. */
+    <T> List<T> each(Function<Job, T> work) {
+        return each(overrides(), work);
     }
 
     /**
      * What each part comes to. All files are read before anything is written, and all that is wrong in any of them is
      * said at once.
      *
+     * @param overrides what is asked for instead of what the files state
      * @param work on a part; an IllegalArgumentException of it is a complaint about the file
      * @throws UnusableInputException with every complaint
      */
-    <T> List<T> each(Function<Job, T> work) {
-        Overrides overrides = new Overrides(
-                Command.given(process, Process.class),
-                Command.given(workshop, Path.class),
-                Command.given(prices, Path.class),
-                Command.all(materials, Path.class));
+    <T> List<T> each(Overrides overrides, Function<Job, T> work) {
         List<T> results = new ArrayList<>();
         List<String> complaints = new ArrayList<>();
         for (Path file : parts()) {
             try {
-                results.add(work.apply(PartFile.read(file, library, overrides)));
+                results.add(work.apply(read(file, overrides)));
             } catch (InputException e) {
                 e.getMessage()
                         .lines()
                         .filter(line -> !complaints.contains(line))
                         .forEach(complaints::add);
             } catch (IllegalArgumentException e) {
-                complaints.add(file + ": " + e.getMessage());
+                for (String line : e.getMessage().split("\n")) {
+                    complaints.add(file + ": " + line);
+                }
             }
         }
         if (!complaints.isEmpty()) {
             throw new UnusableInputException(String.join(System.lineSeparator(), complaints));
         }
         return results;
+    }
+
+    /**
+     * Reads a part file.
+     *
+     * @throws InputException with all that is wrong in it
+     */
+    Job read(Path file, Overrides overrides) {
+        return PartFile.read(file, library, overrides);
     }
 }

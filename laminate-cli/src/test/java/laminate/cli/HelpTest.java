@@ -10,7 +10,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HelpTest {
 
     @ParameterizedTest
-    @ValueSource(strings = {EstimateCommand.NAME, CheckCommand.NAME, MaterialsCommand.NAME, NewCommand.NAME})
+    @ValueSource(
+            strings = {
+                EstimateCommand.NAME,
+                CheckCommand.NAME,
+                CompareCommand.NAME,
+                MixCommand.NAME,
+                JobSheetCommand.NAME,
+                InfuseCommand.NAME,
+                MaterialsCommand.NAME,
+                NewCommand.NAME
+            })
     void everyCommandExplainsItselfWithAnExample(String command) {
         for (String option : new String[] {"--help", "-h"}) {
             Run run = laminate(command, option);

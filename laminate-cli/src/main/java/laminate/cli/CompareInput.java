@@ -1,0 +1,225 @@
+package laminate.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import laminate.compare.Candidate;
+import laminate.compare.CompareOptions;
+import laminate.compare.Refusal;
+import laminate.compare.SideBySide;
+import laminate.file.InputException;
+import laminate.file.Job;
+import laminate.file.Overrides;
+import laminate.material.Materials;
+import laminate.process.Process;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.TypeConversionException;
+
+/**
+ * The ways that are to stand side by side: each file by each process, resin and schedule that is asked for. One file alone
+ * is taken by every process; where the options leave a single way, the part as its file states it stands before it.
+ */
+final class CompareInput {
+    private static final String AS_STATED = "as stated";
+
+    private final PartInput parts;
+    private final OptionSpec processes;
+    private final OptionSpec resins;
+    private final OptionSpec schedules;
+    private final OptionSpec reference;
+
+    /** A way to ask for a part. */
+    private record Way(String name, Path file, Overrides overrides) {}
+
+    /** Schedules with those in their place, as they are written. */
+    private record Replacement(String text, Map<String, String> schedules) {}
+
+    /** Reads NAME=NAME, several with commas between. */
+    private static Replacement schedules(String text) {
+        Map<String, String> schedules = new LinkedHashMap<>();
+        for (String pair : text.split(",", -1)) {
+            List<String> names = List.of(pair.split("=", -1));
+            if (names.size() != 2 || names.contains("")) {
+                throw new TypeConversionException("'" + pair
+                        + "' is not NAME=NAME, a schedule of the part and the one that" + " is laid in its place");
+            }
+            schedules.put(names.get(0).strip(), names.get(1).strip());
+        }
+        return new Replacement(text, schedules);
+    }
+
+    /** Declares files and options of a command. */
+    CompareInput(Command command, Materials library) {
+        parts = PartInput.withoutProcess(command, library);
+        processes = command.listed(
+                "--process",
+                "PROCESS",
+                PartInput.PROCESSES,
+                "hand-lay-up, vacuum-bag or infusion for every layer; several with commas, or repeated. For one file alone"
+                        + " all three, if not given.");
+        resins = command.listed(
+                "--resin",
+                "RESIN",
+                text -> text.strip(),
+                "Resin in place of the part's own, by its id; several with commas, or repeated.");
+        schedules = command.repeated(
+                "--schedule",
+                "NAME=NAME",
+                CompareInput::schedules,
+                "Schedule of the part with the one that is laid in its place; several at once with commas; repeated, each"
+                        + " is a way of its own.");
+        reference = command.option(
+                "--reference", "NAME", String.class, "The way that differences are to, by its name in the results.");
+    }
+
+    PartInput parts() {
+        return parts;
+    }
+
+    /**
+     * Compares all ways. One that cannot be read or made stands with its reason, unless none can be.
+     *
+     * @throws UnusableInputException if a file cannot be used as it stands, or no way can be made
+     */
+    SideBySide compare(CompareOptions options) {
+        Map<Path, Job> stated = stated();
+        List<Candidate> candidates = new ArrayList<>();
+        List<Refusal> refusals = new ArrayList<>();
+        for (Way way : ways(stated)) {
+            try {
+                Job job = parts.read(way.file(), way.overrides());
+                candidates.add(new Candidate(way.name(), job.part(), job.workshop(), job.prices()));
+            } catch (InputException e) {
+                refusals.add(new Refusal(way.name(), e.getMessage().replace('\n', ' ')));
+            }
+        }
+        return compare(first(candidates, refusals), refusals, options);
+    }
+
+    private static SideBySide compare(List<Candidate> candidates, List<Refusal> refusals, CompareOptions options) {
+        try {
+            return SideBySide.of(candidates, options).withRefusals(refusals);
+        } catch (IllegalArgumentException e) {
+            throw new UnusableInputException(e.getMessage());
+        }
+    }
+
+    /** Every file as it states itself: what is wrong in one is complained of before any way is tried. */
+    private Map<Path, Job> stated() {
+        List<Job> jobs = parts.each(this::checked);
+        Map<Path, Job> stated = new LinkedHashMap<>();
+        for (int i = 0; i < jobs.size(); i++) {
+            stated.put(parts.parts().get(i), jobs.get(i));
+        }
+        return stated;
+    }
+
+    private Job checked(Job job) {
+        for (String resin : Command.all(resins, String.class)) {
+            if (job.materials().find(resin).isEmpty()) {
+                throw new IllegalArgumentException(
+                        "no resin is called " + resin + "; 'laminate materials --kind resin'" + " lists them");
+            }
+        }
+        return job;
+    }
+
+    private List<Way> ways(Map<Path, Job> stated) {
+        List<Way> ways = new ArrayList<>();
+        boolean manyFiles = stated.size() > 1;
+        for (Map.Entry<Path, Job> entry : stated.entrySet()) {
+            String part = manyFiles ? entry.getValue().part().name() : "";
+            for (Way way : asked(part, entry.getKey(), manyFiles)) {
+                ways.add(way);
+            }
+        }
+        if (ways.size() == 1) {
+            ways.add(0, new Way(AS_STATED, ways.get(0).file(), parts.overrides()));
+        }
+        return distinct(ways);
+    }
+
+    /** Each file by each process, resin and schedule. */
+    private List<Way> asked(String part, Path file, boolean manyFiles) {
+        List<Way> ways = List.of(new Way(part, file, parts.overrides()));
+        List<Process> wanted = Command.all(processes, Process.class);
+        boolean choiceIsLeft = !manyFiles
+                && wanted.isEmpty()
+                && Command.all(resins, String.class).isEmpty()
+                && Command.all(schedules, Replacement.class).isEmpty();
+        ways = by(choiceIsLeft ? List.of(Process.values()) : wanted, ways, CompareInput::byProcess);
+        ways = by(Command.all(resins, String.class), ways, CompareInput::byResin);
+        return by(Command.all(schedules, Replacement.class), ways, CompareInput::bySchedule);
+    }
+
+    /** Makes a way of a way. */
+    private interface Change<T> {
+        Way of(Way way, T choice);
+    }
+
+    private static <T> List<Way> by(List<T> choices, List<Way> ways, Change<T> change) {
+        if (choices.isEmpty()) {
+            return ways;
+        }
+        List<Way> changed = new ArrayList<>();
+        for (Way way : ways) {
+            for (T choice : choices) {
+                changed.add(change.of(way, choice));
+            }
+        }
+        return changed;
+    }
+
+    private static Way byProcess(Way way, Process process) {
+        return named(way, process.word(), way.overrides().withProcess(process));
+    }
+
+    private static Way byResin(Way way, String resin) {
+        return named(way, resin, way.overrides().withResin(resin));
+    }
+
+    private static Way bySchedule(Way way, Replacement replacement) {
+        return named(way, replacement.text(), way.overrides().withSchedules(replacement.schedules()));
+    }
+
+    private static Way named(Way way, String more, Overrides overrides) {
+        return new Way(way.name().isEmpty() ? more : way.name() + ", " + more, way.file(), overrides);
+    }
+
+    /** Ways of one name are told apart by their files. */
+    private static List<Way> distinct(List<Way> ways) {
+        Set<String> names = new LinkedHashSet<>();
+        List<Way> distinct = new ArrayList<>();
+        for (Way way : ways) {
+            String name = names.contains(way.name()) ? way.name() + " (" + way.file() + ")" : way.name();
+            if (names.add(name)) {
+                distinct.add(new Way(name, way.file(), way.overrides()));
+            }
+        }
+        return distinct;
+    }
+
+    /** The way that differences are to stands first. */
+    private List<Candidate> first(List<Candidate> candidates, List<Refusal> refusals) {
+        String wanted = Command.given(reference, String.class).orElse("");
+        if (wanted.isEmpty()) {
+            return candidates;
+        }
+        List<Candidate> ordered = new ArrayList<>(candidates);
+        for (Candidate candidate : candidates) {
+            if (candidate.name().equals(wanted)) {
+                ordered.remove(candidate);
+                ordered.add(0, candidate);
+                return ordered;
+            }
+        }
+        List<String> names = new ArrayList<>();
+        candidates.forEach(candidate -> names.add(candidate.name()));
+        refusals.forEach(refusal -> names.add(refusal.name() + " (cannot be)"));
+        throw new UnusableInputException("no way is called " + wanted + "; accepted: " + String.join(", ", names));
+    }
+}

@@ -1,0 +1,120 @@
+package laminate.cli;
+
+import java.time.LocalTime;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import laminate.file.Job;
+import laminate.file.Overrides;
+import laminate.plan.MixPlan;
+import laminate.plan.MixPlanner;
+import laminate.plan.Stage;
+import laminate.plan.StageResin;
+import laminate.process.Mixing;
+import laminate.process.ShopFloor;
+import laminate.process.WorkingDay;
+import laminate.process.Workshop;
+import laminate.unit.Dimension;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** Today's hands, temperature and hours, which win over those of the workshop. */
+final class ShopOptions {
+    private final Command command;
+    private final OptionSpec temperature;
+    private final OptionSpec hands;
+    private final OptionSpec start;
+    private final OptionSpec pumpStroke;
+
+    /** Declares the options of a command. */
+    ShopOptions(Command command) {
+        this.command = command;
+        temperature = temperature(command);
+        hands = command.option("--hands", "NUMBER", Integer.class, "How many laminate together.");
+        start = command.option("--start", "TIME", new Clock(), "When work begins, as 08:00.");
+        pumpStroke = command.option(
+                "--pump-stroke",
+                "VOLUME",
+                new Amounts(Dimension.VOLUME),
+                "What a stroke of the catalyst pump gives, as '5 ml': doses are told in strokes too.");
+    }
+
+    /** Declares the temperature alone. */
+    static OptionSpec temperature(Command command) {
+        return command.option(
+                "--temperature",
+                "TEMPERATURE",
+                new Amounts(Dimension.TEMPERATURE),
+                "Temperature of workshop and resin, as '22 °C' or 22C.");
+    }
+
+    void check() {
+        command.refuse(crew().orElse(1) < 1, "--hands must be 1 or more, not " + crew().orElse(1));
+        double stroke = Command.given(pumpStroke, Double.class).orElse(1.0);
+        command.refuse(!(stroke > 0), "--pump-stroke must be above zero");
+    }
+
+    private Optional<Integer> crew() {
+        return Command.given(hands, Integer.class);
+    }
+
+    /** With the temperature and the hands that are asked for. */
+    Overrides addTo(Overrides overrides) {
+        Overrides asked = overrides;
+        if (Command.given(temperature, Double.class).isPresent()) {
+            asked = asked.withTemperature(
+                    Command.given(temperature, Double.class).get());
+        }
+        return crew().isPresent() ? asked.withCrew(crew().get()) : asked;
+    }
+
+    /**
+     * The plan of a job, whose resins all cure at the temperature and dose asked for.
+     *
+     * @throws IllegalArgumentException if one of them is known to gel at other temperatures or doses alone
+     */
+    MixPlan plan(Job job) {
+        MixPlan plan = planAnyway(job);
+        Set<String> refused = new LinkedHashSet<>();
+        for (Stage stage : plan.stages()) {
+            for (StageResin resin : stage.resins()) {
+                if (resin.gelTime().isEmpty()) {
+                    resin.problem().ifPresent(refused::add);
+                }
+            }
+        }
+        if (!refused.isEmpty()) {
+            throw new IllegalArgumentException(String.join("\n", refused));
+        }
+        return plan;
+    }
+
+    /** The plan of a job, though no gel time be known. */
+    MixPlan planAnyway(Job job) {
+        return new MixPlanner(workshop(job)).plan(job.estimate());
+    }
+
+    /** The workshop of a job with the hours and the pump that are asked for. */
+    private Workshop workshop(Job job) {
+        ShopFloor floor = job.workshop().shopFloor();
+        Optional<LocalTime> begin = Command.given(start, LocalTime.class);
+        if (begin.isPresent()) {
+            floor = floor.with(new WorkingDay(begin.get(), floor.day().length()));
+        }
+        Optional<Double> stroke = Command.given(pumpStroke, Double.class);
+        if (stroke.isPresent()) {
+            floor = floor.with(pumping(floor.mixing(), stroke.get()));
+        }
+        return job.workshop().withShopFloor(floor);
+    }
+
+    private static Mixing pumping(Mixing mixing, double stroke) {
+        return new Mixing(
+                mixing.usableShare(),
+                mixing.resinStep(),
+                mixing.agentStep(),
+                OptionalDouble.of(stroke),
+                mixing.largestMix(),
+                mixing.mixingTime());
+    }
+}
