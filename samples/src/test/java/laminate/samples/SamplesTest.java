@@ -3,7 +3,6 @@ package laminate.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,53 +13,82 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every sample part gives its accepted output. Run with {@code -Dgolden.update=true} to accept the present output, then
- * read what has changed.
+ * Every sample part gives its accepted output by every command that suits it. Run with {@code -Dgolden.update=true} to
+ * accept the present output, then read what has changed.
  */
 class SamplesTest {
     private static final Path FOLDER = Program.ROOT.resolve("samples/lake-club");
     private static final Path ACCEPTED = FOLDER.resolve("accepted");
-    private static final String CHECK = "-check.txt";
+    private static final String ANY = ".*";
 
-    static List<String> parts() throws IOException {
-        try (Stream<Path> files = Files.list(FOLDER)) {
-            return files.filter(SamplesTest::isPart)
-                    .map(file -> file.getFileName().toString().replace(".yaml", ""))
-                    .sorted()
-                    .toList();
+    /** The commands, each with what a part file has that it suits. */
+    private enum Command {
+        ESTIMATE("estimate", "", ANY),
+        CHECK("check", "-check", "\\s*(load-cases|panels|beams):.*"),
+        COMPARE("compare", "-compare", "tooling:.*"),
+        MIX("mix", "-mix", ANY),
+        JOBSHEET("jobsheet", "-jobsheet", "tooling:.*"),
+        INFUSE("infuse", "-infuse", "\\s*infusion:.*");
+
+        private final String word;
+        private final String suffix;
+        private final String wanted;
+
+        Command(String word, String suffix, String wanted) {
+            this.word = word;
+            this.suffix = suffix;
+            this.wanted = wanted;
         }
     }
 
-    /** Those that say what they have to carry. */
-    static List<String> loadedParts() throws IOException {
-        List<String> loaded = new ArrayList<>();
-        for (String part : parts()) {
-            if (Files.readAllLines(FOLDER.resolve(part + ".yaml")).stream().anyMatch(SamplesTest::isLoad)) {
-                loaded.add(part);
+    /** A command for a part. */
+    private record Job(Command command, String part) {
+        String accepted() {
+            return part + command.suffix + ".txt";
+        }
+
+        @Override
+        public String toString() {
+            return command.word + " " + part;
+        }
+    }
+
+    static List<Job> jobs() throws IOException {
+        List<Job> jobs = new ArrayList<>();
+        for (Path file : partFiles()) {
+            List<String> lines = Files.readAllLines(file);
+            for (Command command : Command.values()) {
+                if (lines.stream().anyMatch(line -> line.matches(command.wanted))) {
+                    jobs.add(new Job(command, file.getFileName().toString().replace(".yaml", "")));
+                }
             }
         }
-        return loaded;
+        return jobs;
     }
 
+    private static List<Path> partFiles() throws IOException {
+        List<Path> parts = new ArrayList<>();
+        try (Stream<Path> files = Files.list(FOLDER)) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList()) {
+                if (Files.readAllLines(file).stream().anyMatch(line -> line.startsWith("part:"))) {
+                    parts.add(file);
+                }
+            }
+        }
+        return parts;
+    }
+
+    /** The club's parts are good enough for what they carry and fill in time, so every limit is met. */
     @ParameterizedTest
-    @MethodSource("parts")
-    void givesItsAcceptedEstimate(String part) throws IOException {
-        Program.Run run = Program.run("estimate", "samples/lake-club/" + part + ".yaml");
+    @MethodSource("jobs")
+    void givesItsAcceptedOutput(Job job) throws IOException {
+        Program.Run run = Program.run(job.command().word, "samples/lake-club/" + job.part() + ".yaml");
 
         assertThat(run.complaints()).isEmpty();
         assertThat(run.exitCode()).isZero();
-        assertAccepted(part + ".txt", run.output());
-    }
-
-    /** The club's parts are good enough for what they carry, so every limit is met. */
-    @ParameterizedTest
-    @MethodSource("loadedParts")
-    void givesItsAcceptedCheck(String part) throws IOException {
-        Program.Run run = Program.run("check", "samples/lake-club/" + part + ".yaml");
-
-        assertThat(run.complaints()).isEmpty();
-        assertThat(run.exitCode()).isZero();
-        assertAccepted(part + CHECK, run.output());
+        assertAccepted(job.accepted(), run.output());
     }
 
     private static void assertAccepted(String name, String output) throws IOException {
@@ -75,24 +103,9 @@ class SamplesTest {
 
     @Test
     void noAcceptedOutputIsLeftWithoutItsPart() throws IOException {
-        List<String> wanted = new ArrayList<>();
-        parts().forEach(part -> wanted.add(part + ".txt"));
-        loadedParts().forEach(part -> wanted.add(part + CHECK));
+        List<String> wanted = jobs().stream().map(Job::accepted).toList();
         try (Stream<Path> files = Files.list(ACCEPTED)) {
             assertThat(files.map(file -> file.getFileName().toString())).containsExactlyInAnyOrderElementsOf(wanted);
-        }
-    }
-
-    private static boolean isLoad(String line) {
-        return line.matches("\\s*(load-cases|panels|beams):.*");
-    }
-
-    private static boolean isPart(Path file) {
-        try {
-            return file.toString().endsWith(".yaml")
-                    && Files.readAllLines(file).stream().anyMatch(line -> line.startsWith("part:"));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }
