@@ -50,6 +50,7 @@ class ArchitectureTest {
             "laminate.plan.infusion",
             "laminate.order.cut",
             "laminate.order",
+            "laminate.quote",
             "laminate.file");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()
