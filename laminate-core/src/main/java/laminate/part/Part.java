@@ -91,6 +91,17 @@ public record Part(
     }
 
     /**
+     * This part in another number.
+     *
+     * @param mouldings how many mouldings
+     * @return the part
+     * @throws IllegalArgumentException if the number is below one
+     */
+    public Part withCount(int mouldings) {
+        return new Part(name, mouldings, zones, items, measured, panels, beams, limits, infusion, tooling);
+    }
+
+    /**
      * This part with panels to be checked.
      *
      * @param planned the panels
