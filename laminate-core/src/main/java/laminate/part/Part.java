@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import laminate.part.infusion.InfusionPlan;
 import laminate.process.Process;
 
@@ -172,14 +173,33 @@ public record Part(
      * @return what is stated for it, else for any process, else {@link Tooling#NONE}
      */
     public Tooling toolingFor(Process process) {
-        Tooling forAny = Tooling.NONE;
-        for (Tooling stated : tooling) {
-            if (stated.process().equals(Optional.of(process))) {
-                return stated;
-            }
-            forAny = stated.process().isEmpty() ? stated : forAny;
-        }
-        return forAny;
+        return tooling.stream()
+                .filter(stated -> stated.process().equals(Optional.of(process)))
+                .findFirst()
+                .orElseGet(this::toolingForAny);
+    }
+
+    /**
+     * The moulds and set-up for the process that asks most of a mould, of those that its layers are laid by: infusion before
+     * vacuum bag before hand lay-up. A skin coat by hand before an infusion lies in the mould for infusion.
+     *
+     * @return what is stated for it, else for any process, else {@link Tooling#NONE}
+     */
+    public Tooling toolingInUse() {
+        return Stream.of(Process.INFUSION, Process.VACUUM_BAG, Process.HAND_LAY_UP)
+                .filter(process -> zones.stream()
+                        .flatMap(zone -> zone.layers().stream())
+                        .anyMatch(layer -> layer.isLaidBy(process)))
+                .findFirst()
+                .map(this::toolingFor)
+                .orElseGet(this::toolingForAny);
+    }
+
+    private Tooling toolingForAny() {
+        return tooling.stream()
+                .filter(stated -> stated.process().isEmpty())
+                .findFirst()
+                .orElse(Tooling.NONE);
     }
 
     /**

@@ -10,17 +10,21 @@ import laminate.unit.Money;
  * The mould that a process takes, and what it takes to set it up for a run of parts.
  *
  * @param process the process that it is for, empty for any
- * @param price the price of one mould, empty where not stated
+ * @param price what one mould costs: its price, or what it costs to make; empty where not known
  * @param life how many parts one mould lasts, empty for as many as are made
  * @param setUpTime time to set up once, whatever the number of parts (s)
  * @param setUpPrice what is bought to set up once, empty for nothing
+ * @param plannedPulls how many parts are to pay off the moulds, rejects among them; empty for those of each batch
+ * @param mould the mould as a part of its own, where it is made in the same workshop; it may have tooling itself, the plug
  */
 public record Tooling(
         Optional<Process> process,
         Optional<Money> price,
         OptionalInt life,
         double setUpTime,
-        Optional<Money> setUpPrice) {
+        Optional<Money> setUpPrice,
+        OptionalInt plannedPulls,
+        Optional<Part> mould) {
 
     /** Nothing stated. */
     public static final Tooling NONE =
@@ -29,25 +33,60 @@ public record Tooling(
     /**
      * Checks the values.
      *
-     * @throws IllegalArgumentException if the life is below one part or stated without a price, the time is below zero, or
-     *     a price is
+     * @throws IllegalArgumentException if life or planned pulls are below one part or stated without a mould that costs
+     *     something, the time is below zero, or a price is
      */
     public Tooling {
         Objects.requireNonNull(process, "process");
         Objects.requireNonNull(price, "price");
         Objects.requireNonNull(setUpPrice, "setUpPrice");
-        if (life.isPresent() && life.getAsInt() < 1) {
-            throw new IllegalArgumentException("a mould lasts one part or more, not " + life.getAsInt());
-        }
-        if (life.isPresent() && price.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "a life of " + life.getAsInt() + " parts says nothing without the price of the mould");
-        }
+        Objects.requireNonNull(mould, "mould");
+        checkParts("a life", life, price.isPresent() || mould.isPresent());
+        checkParts("a plan", plannedPulls, price.isPresent() || mould.isPresent());
         if (!(setUpTime >= 0) || !Double.isFinite(setUpTime)) {
             throw new IllegalArgumentException("set-up must be zero or more, not " + setUpTime + " s");
         }
         checkNotNegative("the price of a mould", price);
         checkNotNegative("the price of a set-up", setUpPrice);
+    }
+
+    /**
+     * A mould that is bought.
+     *
+     * @param process the process that it is for, empty for any
+     * @param price the price of one mould, empty where not stated
+     * @param life how many parts one mould lasts, empty for as many as are made
+     * @param setUpTime time to set up once, whatever the number of parts (s)
+     * @param setUpPrice what is bought to set up once, empty for nothing
+     * @throws IllegalArgumentException if a value is out of its range
+     */
+    public Tooling(
+            Optional<Process> process,
+            Optional<Money> price,
+            OptionalInt life,
+            double setUpTime,
+            Optional<Money> setUpPrice) {
+        this(process, price, life, setUpTime, setUpPrice, OptionalInt.empty(), Optional.empty());
+    }
+
+    /**
+     * This tooling at what its mould costs to make.
+     *
+     * @param cost what one mould costs
+     * @return the tooling
+     */
+    public Tooling at(Money cost) {
+        return new Tooling(process, Optional.of(cost), life, setUpTime, setUpPrice, plannedPulls, mould);
+    }
+
+    private static void checkParts(String what, OptionalInt parts, boolean ofMould) {
+        if (parts.isPresent() && parts.getAsInt() < 1) {
+            throw new IllegalArgumentException(what + " is of one part or more, not " + parts.getAsInt());
+        }
+        if (parts.isPresent() && !ofMould) {
+            throw new IllegalArgumentException(
+                    what + " of " + parts.getAsInt() + " parts says nothing without the price of the mould");
+        }
     }
 
     private static void checkNotNegative(String what, Optional<Money> price) {

@@ -28,7 +28,7 @@ public record BuildUp(DirectCost direct, List<Mould> moulds, Pricing pricing) {
      * The price, line by line.
      *
      * @return the price of the batch
-     * @throws IllegalArgumentException if amounts are in more than one currency, or a mould is planned for fewer pulls
+     * @throws IllegalArgumentException if amounts are in more than one currency
      */
     public BatchPrice price() {
         Money rejects = direct.total().times(pricing.rejects() / (1 - pricing.rejects()));

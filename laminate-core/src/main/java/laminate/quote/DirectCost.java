@@ -34,6 +34,19 @@ public record DirectCost(int count, Money materials, Money consumables, Money it
     }
 
     /**
+     * The direct cost of another number of the same mouldings.
+     *
+     * @param number good mouldings
+     * @param paidTime paid time of all hands on them (s)
+     * @return materials, consumables and items in proportion, each rounded once
+     */
+    public DirectCost scaledTo(int number, double paidTime) {
+        double share = (double) number / count;
+        return new DirectCost(
+                number, materials.times(share), consumables.times(share), items.times(share), paidTime, rate);
+    }
+
+    /**
      * Paid hours of all hands.
      *
      * @return time (h)

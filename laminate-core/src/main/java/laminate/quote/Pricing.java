@@ -74,6 +74,16 @@ public record Pricing(
     }
 
     /**
+     * The rates by which a yard reckons what a mould or plug of its own costs: overhead alone. One is made, and made good;
+     * contingency and profit are reckoned on the moulding that bears its share, once.
+     *
+     * @return the pricing at works cost
+     */
+    public Pricing atWorks() {
+        return new Pricing(0, overhead, 0, Profit.NONE, 0, Optional.empty());
+    }
+
+    /**
      * Mouldings to pull for a number of good ones, on the average: n/(1 − p).
      *
      * @param good good mouldings n

@@ -11,23 +11,21 @@ import laminate.unit.Money;
  *
  * @param part the part
  * @param terms what it is quoted by
- * @param moulds the moulds and plugs it bears a share of
  * @param offers one for each number asked for, in the order asked
  */
-public record Quote(Part part, Terms terms, List<Mould> moulds, List<Offer> offers) {
+public record Quote(Part part, Terms terms, List<Offer> offers) {
 
-    /** Copies the lists. */
+    /** Copies the list. */
     public Quote {
         Objects.requireNonNull(part, "part");
         Objects.requireNonNull(terms, "terms");
-        moulds = List.copyOf(moulds);
         offers = List.copyOf(offers);
     }
 
     /**
      * The offer for one number of good mouldings.
      *
-     * @param build what makes the price
+     * @param build what makes the price, the moulds and plugs it bears a share of among it
      * @param price the price
      * @param hourly what an hour of work earns, see {@link Returns#byHour}; no money where there is no work
      * @param breakEven the first number sold at this unit price that pays for itself with all moulds it needs, empty if
@@ -35,6 +33,7 @@ public record Quote(Part part, Terms terms, List<Mould> moulds, List<Offer> offe
      * @param swings which inputs move the unit price most when each is moved by 10 %, the largest first
      * @param materials the unit price with materials at −10 % and +10 %
      * @param hours the unit price with hours at −20 % and +20 %
+     * @param mouldTime how long the batch takes by the clock
      */
     public record Offer(
             BuildUp build,
@@ -43,7 +42,8 @@ public record Quote(Part part, Terms terms, List<Mould> moulds, List<Offer> offe
             OptionalInt breakEven,
             List<Sensitivity.Swing> swings,
             Sensitivity.Swing materials,
-            Sensitivity.Swing hours) {
+            Sensitivity.Swing hours,
+            MouldTime mouldTime) {
         /** Copies the list. */
         public Offer {
             swings = List.copyOf(swings);

@@ -1,11 +1,12 @@
 package laminate.quote;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 import laminate.estimate.Cost;
 import laminate.estimate.Cost.Category;
@@ -13,7 +14,6 @@ import laminate.estimate.Estimator;
 import laminate.estimate.PartEstimate;
 import laminate.part.Part;
 import laminate.part.Tooling;
-import laminate.process.Process;
 import laminate.process.Workshop;
 import laminate.quote.Sensitivity.Input;
 import laminate.unit.Money;
@@ -21,18 +21,20 @@ import laminate.unit.PriceBasis;
 import laminate.unit.UnitPrice;
 
 /**
- * Quotes parts made in a workshop at a price list.
+ * Quotes parts made in a workshop at a price list. Moulds that are parts of their own, and the plugs that these are made on,
+ * are reckoned at works cost in the same workshop, by the same price list.
  *
  * <pre>{@code
- * Quoting quoting = new Quoting(workshop, prices, terms);
- * Mould mould = new Mould("lid mould", quoting.worksCost(lidMould), OptionalInt.of(200), OptionalInt.empty());
- * Money each = quoting.quote(lid, List.of(1, 10), List.of(mould)).offers().get(1).price().unitNet();
+ * Quoting quoting = new Quoting(new Estimator(workshop, prices), workshop, terms);
+ * Money each = quoting.quote(lid, List.of(1, 10)).offers().get(1).price().unitNet();
  * }</pre>
  */
 public final class Quoting {
     private static final double MOVED = 0.1;
     private static final double MOVED_HOURS = 0.2;
     private static final int MOST_SWINGS = 5;
+    /** What a division leaves over a whole number of pulls does not ask for one more. */
+    private static final double SLACK = 1e-9;
 
     private final Estimator estimator;
     private final Workshop workshop;
@@ -43,7 +45,7 @@ public final class Quoting {
      * Quotes with materials as they are used up.
      *
      * @param estimator estimates parts in the workshop, at a price list
-     * @param workshop the workshop, for the price of an hour
+     * @param workshop the workshop, for the price of an hour, the crew and the working day
      * @param terms what the yard quotes by
      */
     public Quoting(Estimator estimator, Workshop workshop, Terms terms) {
@@ -51,10 +53,11 @@ public final class Quoting {
     }
 
     /**
-     * Quotes with materials reckoned in a way of one's own, for example as bought in whole packs.
+     * Quotes with the materials of a batch reckoned in a way of one's own, for example as bought in whole packs. Moulds are
+     * reckoned with materials as they are used up.
      *
      * @param estimator estimates parts in the workshop, at a price list
-     * @param workshop the workshop, for the price of an hour
+     * @param workshop the workshop, for the price of an hour, the crew and the working day
      * @param terms what the yard quotes by
      * @param materials what the materials of a batch cost
      */
@@ -68,34 +71,49 @@ public final class Quoting {
     /**
      * Quotes a part in several numbers.
      *
-     * @param part the part; its own count does not matter
+     * @param part the part, with its tooling; its own count does not matter
      * @param counts the numbers of good mouldings asked for
-     * @param moulds the moulds and plugs it bears a share of, beside those of its own tooling
      * @return an offer for each number
-     * @throws IllegalArgumentException if a price is missing, saying which, or a mould is planned for fewer pulls
+     * @throws IllegalArgumentException if a price is missing, saying which, or a number is below one
      */
-    public Quote quote(Part part, List<Integer> counts, List<Mould> moulds) {
+    public Quote quote(Part part, List<Integer> counts) {
+        List<Mould> moulds = moulds(part);
         List<Quote.Offer> offers = new ArrayList<>();
         for (int count : counts) {
-            offers.add(offer(part, count, moulds));
+            offers.add(offer(part.withCount(count), moulds));
         }
-        return new Quote(part, terms, moulds, offers);
+        return new Quote(part, terms, offers);
     }
 
     /**
-     * What one of a part costs the yard, without profit, discount and tax: a mould's share is reckoned on it.
+     * What one of a part costs the yard, with all that it is made on, without contingency, profit, discount and tax: what a
+     * mould or plug is reckoned at.
      *
      * @param part the mould or plug
-     * @param moulds what it is moulded on itself: a mould on its plug
-     * @return the cost of one
+     * @return the cost of one, materials as they are used up
      * @throws IllegalArgumentException if a price is missing, saying which
      */
-    public Money worksCost(Part part, List<Mould> moulds) {
-        return buildUp(part, 1, moulds).price().cost();
+    public Money worksCost(Part part) {
+        return made(part, OptionalInt.empty(), OptionalInt.empty()).cost(1);
     }
 
-    private Quote.Offer offer(Part part, int count, List<Mould> moulds) {
-        BuildUp build = buildUp(part, count, moulds);
+    /**
+     * What is wanted for a quote and has no price, in the part and in the moulds and plugs that are parts of their own.
+     *
+     * @param part the part
+     * @return the names, once each
+     * @throws IllegalArgumentException if there is no price list at all
+     */
+    public List<String> missing(Part part) {
+        Set<String> names = new LinkedHashSet<>(
+                priced(estimator.estimate(part.withCount(1))).missing());
+        part.toolingInUse().mould().ifPresent(mould -> names.addAll(missing(mould)));
+        return List.copyOf(names);
+    }
+
+    private Quote.Offer offer(Part batch, List<Mould> moulds) {
+        PartEstimate estimate = estimator.estimate(batch);
+        BuildUp build = new BuildUp(direct(estimate, materials), moulds, terms.pricing());
         BatchPrice price = build.price();
         List<Sensitivity.Swing> swings = Sensitivity.of(build, MOVED);
         return new Quote.Offer(
@@ -104,89 +122,107 @@ public final class Quoting {
                 price.direct().time() > 0
                         ? Returns.byHour(price, terms.pricing())
                         : Money.zero(price.net().currency()),
-                breakEven(part, price.unitNet(), count, build.moulds()),
+                breakEven(estimate, build, price.unitNet()),
                 swings.subList(0, Math.min(MOST_SWINGS, swings.size())),
                 Sensitivity.swing(build, Input.MATERIALS, MOVED),
-                Sensitivity.swing(build, Input.HOURS, MOVED_HOURS));
+                Sensitivity.swing(build, Input.HOURS, MOVED_HOURS),
+                mouldTime(estimate));
     }
 
-    /**
-     * All that makes the price of a number of good mouldings.
-     *
-     * @param part the part
-     * @param count good mouldings
-     * @param moulds the moulds and plugs it bears a share of, beside those of its own tooling
-     * @return the build-up
-     * @throws IllegalArgumentException if a price is missing, saying which
-     */
-    public BuildUp buildUp(Part part, int count, List<Mould> moulds) {
-        PartEstimate estimate = estimator.estimate(part.withCount(count));
+    private DirectCost direct(PartEstimate estimate, Function<PartEstimate, Money> materialsOf) {
         Cost cost = cost(estimate);
-        Optional<Tooling> tooling = toolingOf(part);
-        double each = estimate.time() / count;
-        double setUp = tooling.map(Tooling::setUpTime).orElse(0.0);
-        DirectCost direct = new DirectCost(
+        int count = estimate.part().count();
+        double time = terms.paidTime(setUp(estimate.part()), each(estimate), count);
+        return new DirectCost(
                 count,
-                materials.apply(estimate),
+                materialsOf.apply(estimate),
                 cost.of(Category.CONSUMABLES),
                 cost.of(Category.ITEMS),
-                terms.paid() * (setUp + each * terms.learning().totalOf(count)),
-                rate(cost));
-        List<Mould> all = new ArrayList<>(moulds);
-        tooling.ifPresent(own -> addTooling(own, all));
-        return new BuildUp(direct, all, terms.pricing());
+                time,
+                rate(estimate.part(), time, cost.currency()));
     }
 
-    private UnitPrice rate(Cost cost) {
-        return workshop.labour().rate().orElse(new UnitPrice(BigDecimal.ZERO, cost.currency(), PriceBasis.HOUR));
+    private static double setUp(Part part) {
+        return part.toolingInUse().setUpTime();
     }
 
-    private static void addTooling(Tooling own, List<Mould> moulds) {
-        own.price().ifPresent(price -> moulds.add(new Mould("mould", price, own.life(), OptionalInt.empty())));
-        own.setUpPrice()
-                .ifPresent(price -> moulds.add(new Mould("set-up", price, OptionalInt.empty(), OptionalInt.empty())));
+    private static double each(PartEstimate estimate) {
+        return estimate.time() / estimate.part().count();
     }
 
-    /** The tooling for the process that the part is made by, else the one that is for any. */
-    private static Optional<Tooling> toolingOf(Part part) {
-        Optional<Process> process = part.zones().stream()
-                .flatMap(zone -> zone.layers().stream())
-                .flatMap(layer -> layer.laying().stream())
-                .map(laying -> laying.process())
-                .findFirst();
-        return part.tooling().stream()
-                .filter(tooling ->
-                        tooling.process().isPresent() && tooling.process().equals(process))
-                .findFirst()
-                .or(() -> part.tooling().stream()
-                        .filter(tooling -> tooling.process().isEmpty())
-                        .findFirst());
-    }
-
-    private OptionalInt breakEven(Part part, Money each, int count, List<Mould> moulds) {
-        int most = count;
-        List<Mould> whole = new ArrayList<>();
-        for (Mould mould : moulds) {
-            most = Math.max(most, mould.plannedPulls().orElse(count));
-            whole.add(new Mould(mould.name(), mould.worksCost(), mould.life(), OptionalInt.empty()));
+    private UnitPrice rate(Part part, double time, String currency) {
+        Optional<UnitPrice> rate = workshop.labour().rate();
+        if (rate.isEmpty() && time > 0) {
+            throw new IllegalArgumentException(part.name() + ": a quote needs the rate of labour; there is none");
         }
-        return Returns.breakEven(each, sold -> costOf(part, sold, whole), most);
+        return rate.orElseGet(() -> new UnitPrice(Money.zero(currency).amount(), currency, PriceBasis.HOUR));
     }
 
-    private Money costOf(Part part, int count, List<Mould> moulds) {
-        BuildUp build = buildUp(part.withTooling(List.of()), count, List.of());
-        return new BuildUp(build.direct(), moulds, build.pricing()).price().cost();
+    /** What a part is made on, and what is bought to set it up. */
+    private List<Mould> moulds(Part part) {
+        Tooling tooling = part.toolingInUse();
+        List<Mould> moulds = new ArrayList<>();
+        if (tooling.mould().isPresent()) {
+            moulds.add(made(tooling.mould().get(), tooling.life(), tooling.plannedPulls()));
+        } else if (tooling.price().isPresent()) {
+            moulds.add(new Mould("mould", tooling.price().get(), tooling.life(), tooling.plannedPulls()));
+        }
+        tooling.setUpPrice()
+                .ifPresent(price -> moulds.add(new Mould("set-up", price, OptionalInt.empty(), OptionalInt.empty())));
+        return moulds;
+    }
+
+    /** A mould that the yard makes itself, each by itself: what a second one would save is not counted on. */
+    private Mould made(Part mould, OptionalInt life, OptionalInt plannedPulls) {
+        PartEstimate estimate = estimator.estimate(mould.withCount(1));
+        DirectCost direct = direct(estimate, one -> cost(one).of(Category.MATERIALS));
+        Money worksCost = new BuildUp(direct, List.of(), terms.pricing().atWorks())
+                .price()
+                .cost();
+        return new Mould(mould.name(), worksCost, life, plannedPulls, moulds(mould));
+    }
+
+    /** Materials, consumables and items are taken in proportion to the offer's. */
+    private OptionalInt breakEven(PartEstimate estimate, BuildUp build, Money each) {
+        List<Mould> moulds = build.moulds().stream().map(Mould::unplanned).toList();
+        int most = build.direct().count();
+        for (Mould mould : build.moulds()) {
+            most = Math.max(most, mould.plannedPulls().orElse(1));
+        }
+        return Returns.breakEven(each, sold -> costOf(sold, estimate, build.direct(), moulds), most);
+    }
+
+    private Money costOf(int sold, PartEstimate estimate, DirectCost offered, List<Mould> moulds) {
+        double time = terms.paidTime(setUp(estimate.part()), each(estimate), sold);
+        return new BuildUp(offered.scaledTo(sold, time), moulds, terms.pricing())
+                .price()
+                .cost();
+    }
+
+    private MouldTime mouldTime(PartEstimate estimate) {
+        Part batch = estimate.part();
+        double byClock = terms.paid() / workshop.shopFloor().crew();
+        int pulls = (int) Math.ceil(terms.pricing().pulls(batch.count()) - SLACK);
+        return new MouldTime(
+                setUp(batch) * byClock,
+                each(estimate) * terms.learning().averageOf(batch.count()) * byClock,
+                terms.cure(),
+                pulls,
+                workshop.shopFloor().day());
     }
 
     private static Cost cost(PartEstimate estimate) {
-        Cost cost = estimate.cost()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        estimate.part().name() + " has no price list; a quote needs a price for everything"));
+        Cost cost = priced(estimate);
         if (!cost.missing().isEmpty()) {
-            throw new IllegalArgumentException(
-                    estimate.part().name() + ": a quote needs a price for everything; there is" + " none for "
-                            + String.join(", ", cost.missing()));
+            throw new IllegalArgumentException(estimate.part().name()
+                    + ": a quote needs a price for everything; there is none for " + String.join(", ", cost.missing()));
         }
         return cost;
+    }
+
+    private static Cost priced(PartEstimate estimate) {
+        return estimate.cost()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        estimate.part().name() + " has no price list; a quote needs a price for everything"));
     }
 }

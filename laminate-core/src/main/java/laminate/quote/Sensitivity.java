@@ -150,7 +150,7 @@ public final class Sensitivity {
     private static List<Mould> moved(List<Mould> moulds, double factor) {
         List<Mould> moved = new ArrayList<>();
         for (Mould mould : moulds) {
-            moved.add(mould.at(mould.worksCost().times(factor)));
+            moved.add(mould.times(factor));
         }
         return moved;
     }

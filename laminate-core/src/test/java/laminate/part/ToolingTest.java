@@ -1,6 +1,7 @@
 package laminate.part;
 
 import static laminate.testing.TestMaterials.mat;
+import static laminate.testing.TestParts.INFUSED;
 import static laminate.testing.TestParts.hand;
 import static laminate.testing.TestParts.part;
 import static laminate.testing.TestParts.zone;
@@ -65,6 +66,33 @@ class ToolingTest {
     void aLifeIsOfAMouldWithAPrice() {
         assertThatThrownBy(() -> of(OptionalInt.of(0), 0, "900 GBP")).hasMessageContaining("one part or more, not 0");
         assertThatThrownBy(() -> of(OptionalInt.of(300), 0, "")).hasMessageContaining("a life of 300 parts");
+        assertThatThrownBy(() -> planned(0, Optional.of(part(ZONE)))).hasMessageContaining("a plan is of one part or");
+        assertThatThrownBy(() -> planned(50, Optional.empty())).hasMessageContaining("a plan of 50 parts says nothing");
+        assertThat(planned(50, Optional.of(part(ZONE))).at(Money.parse("9 GBP")).price())
+                .contains(Money.parse("9 GBP"));
+    }
+
+    private static Tooling planned(int pulls, Optional<Part> mould) {
+        return new Tooling(
+                Optional.empty(),
+                Optional.empty(),
+                OptionalInt.empty(),
+                0,
+                Optional.empty(),
+                OptionalInt.of(pulls),
+                mould);
+    }
+
+    @Test
+    void theMouldIsThatOfTheProcessWhichAsksMostOfIt() {
+        Tooling infused = mould(Process.INFUSION, "1400 GBP");
+        Tooling bag = mould(Process.VACUUM_BAG, "900 GBP");
+        Tooling any = of(OptionalInt.empty(), 60, "");
+        Part skinByHand = part(zone(1, hand(mat(0.3)), ReinforcementLayer.of(mat(0.3), INFUSED)), ZONE);
+        assertThat(skinByHand.withTooling(List.of(any, bag, infused)).toolingInUse())
+                .isEqualTo(infused);
+        assertThat(skinByHand.withTooling(List.of(any, bag)).toolingInUse()).isEqualTo(any);
+        assertThat(part(ZONE).withTooling(List.of(bag, infused)).toolingInUse()).isEqualTo(Tooling.NONE);
     }
 
     @Test

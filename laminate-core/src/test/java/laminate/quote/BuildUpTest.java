@@ -1,7 +1,6 @@
 package laminate.quote;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
@@ -119,25 +118,6 @@ class BuildUpTest {
         assertThat(price.net().amount())
                 .isEqualByComparingTo(sum.subtract(price.discount().amount()));
         assertThat(price.gross()).isEqualTo(price.net().plus(price.tax()));
-    }
-
-    @Test
-    void aBatchThatNoPlanCoversIsRefused() {
-        Mould mould = new Mould("lid mould", gbp("600.00"), OptionalInt.of(100), OptionalInt.of(10));
-
-        assertThat(mould.share(10)).isEqualTo(gbp("600.00"));
-        assertThatThrownBy(() -> mould.share(11))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("lid mould: 11.0 pulls are more than the 10");
-    }
-
-    @Test
-    void asManyMouldsAreMadeAsTheirLifeDemands() {
-        Mould mould = new Mould("mould", gbp("100.00"), OptionalInt.of(50), OptionalInt.empty());
-
-        assertThat(List.of(mould.number(1), mould.number(50), mould.number(50.5), mould.number(101)))
-                .containsExactly(1, 1, 2, 3);
-        assertThat(mould.share(101)).isEqualTo(gbp("300.00"));
     }
 
     @Test
