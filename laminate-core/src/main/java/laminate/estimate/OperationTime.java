@@ -7,7 +7,7 @@ import laminate.process.Operation;
  * The time that an operation takes for all mouldings.
  *
  * @param operation the operation
- * @param amount how many m², metres or mouldings it is done on
+ * @param amount how many m², metres, stages, items or mouldings it is done on
  * @param time the time of one person (s)
  */
 public record OperationTime(Operation operation, double amount, double time) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import laminate.part.Coating;
 import laminate.part.CoreLayer;
+import laminate.part.Item;
 import laminate.part.LaminaLayer;
 import laminate.part.Layer;
 import laminate.part.Part;
@@ -23,6 +24,8 @@ import laminate.process.Process;
  */
 final class WorkCount {
     private final int mouldings;
+    private final double items;
+    private final double stages;
     private double partArea;
     private double edge;
     private double coatArea;
@@ -34,6 +37,9 @@ final class WorkCount {
 
     WorkCount(Part part) {
         this.mouldings = part.count();
+        this.items = (double) mouldings
+                * part.items().stream().mapToLong(Item::count).sum();
+        this.stages = (double) mouldings * stages(part);
         for (Zone zone : part.zones()) {
             count(zone);
         }
@@ -54,6 +60,16 @@ final class WorkCount {
     /** The area that each process covers, whatever the number of its layers. */
     Map<Process, Double> areaByProcess() {
         return areaByProcess;
+    }
+
+    /** Stages of one moulding: those of one name in several zones are laid together. */
+    private static long stages(Part part) {
+        return part.zones().stream()
+                .flatMap(zone -> zone.layers().stream())
+                .filter(layer -> layer.laying().isPresent())
+                .map(Layer::stage)
+                .distinct()
+                .count();
     }
 
     private void count(Zone zone) {
@@ -126,6 +142,8 @@ final class WorkCount {
         return switch (operation.basis()) {
             case AREA, LAYER_AREA -> area;
             case EDGE -> edge;
+            case STAGE -> area > 0 ? stages : 0;
+            case ITEM -> area > 0 ? items : 0;
             case MOULDING -> area > 0 ? mouldings : 0;
         };
     }

@@ -9,12 +9,13 @@ import laminate.material.Status;
  *
  * <p>The names that {@link #USUAL} uses count what they belong to: {@code gelcoat} the area of every coating coat,
  * {@code lay-up} and {@code dry lay-up} the area of every layer wetted by hand or laid dry, {@code core} the area of
- * every core, {@code bagging} the area under a bag. Any other name counts the area of every layer of reinforcement and
- * bulker if its time is by layer, else the area of the part.
+ * every core, {@code bagging} the area under a bag. Any other name, be it one of {@link #FURTHER} or not, counts the area
+ * of every layer of reinforcement and bulker if its time is by layer, else the area of the part. What is counted by stage,
+ * item or moulding counts none where there is nothing of that name to do.
  *
  * @param name what is done
  * @param basis what the time is counted by
- * @param time seconds per m², per metre or per moulding, with its source
+ * @param time seconds per m², metre, stage, item or moulding, with its source
  */
 public record Operation(String name, Basis basis, Figure time) {
 
@@ -27,7 +28,11 @@ public record Operation(String name, Basis basis, Figure time) {
         /** By area of every layer or coat (s/m²). */
         LAYER_AREA,
         /** By length of trimmed edge (s/m). */
-        EDGE
+        EDGE,
+        /** By stage of every moulding: what stands between one stage and the next, as mixing and cleaning up (s). */
+        STAGE,
+        /** By bought-in item, as drilling and bonding it in (s). */
+        ITEM
     }
 
     /** Cleaning and waxing the mould. */
@@ -46,6 +51,10 @@ public record Operation(String name, Basis basis, Figure time) {
     public static final String INFUSION = "infusion";
     /** Trimming the edge. */
     public static final String TRIMMING = "trimming";
+
+    /** Names of further steps that a workshop may state times for; none is counted where it states none. */
+    public static final List<String> FURTHER =
+            List.of("cure watch", "demoulding", "drilling", "bonding in", "finishing", "inspection");
 
     /** The operations of a workshop that states none; all from memory and weak, so calibrate them in the shop. */
     public static final List<Operation> USUAL = List.of(

@@ -23,7 +23,9 @@ import laminate.material.Figure;
 import laminate.part.Coating;
 import laminate.part.CoreLayer;
 import laminate.part.Film;
+import laminate.part.Item;
 import laminate.part.Measured;
+import laminate.part.Part;
 import laminate.part.ReinforcementLayer;
 import laminate.part.Trim;
 import laminate.part.Zone;
@@ -86,6 +88,23 @@ class WorkTest {
                 .extracting(o -> o.operation().name() + " " + o.amount() + " " + o.time())
                 .containsExactly(
                         "polishing 6.0 360.0", "rolling 12.0 360.0", "setting up 2.0 1200.0", "sealing 20.0 200.0");
+    }
+
+    @Test
+    void stagesAndItemsAreCountedOverThePart() {
+        List<Operation> own = List.of(
+                operation("cleaning up", Operation.Basis.STAGE, 600),
+                operation("drilling", Operation.Basis.ITEM, 120),
+                operation("bagging", Operation.Basis.STAGE, 60));
+        Workshop workshop = Workshop.USUAL.withLabour(new Labour(Optional.empty(), own));
+        Zone outside = zone(2, staged(mat(0.3), HAND, "skin"), staged(mat(0.3), HAND, "bulk"));
+        Zone inside = zone(1, staged(mat(0.3), HAND, "skin"), hand(mat(0.3)));
+        List<Item> items =
+                List.of(new Item("hinge", 2, 0.1, Optional.empty()), new Item("turn button", 1, 0.1, Optional.empty()));
+        Part part = new Part("lid", 3, List.of(outside, inside), items, Measured.NOTHING);
+        assertThat(new Estimator(workshop).estimate(part).operations())
+                .extracting(o -> o.operation().name() + " " + o.amount() + " " + o.time())
+                .containsExactly("cleaning up 9.0 5400.0", "drilling 9.0 1080.0");
     }
 
     private static Operation operation(String name, Operation.Basis basis, double seconds) {

@@ -39,7 +39,7 @@ final class CostSection {
         return switch (time.operation().basis()) {
             case AREA, LAYER_AREA -> Measures.number(time.amount(), measures.area());
             case EDGE -> Measures.number(time.amount(), measures.longLength());
-            case MOULDING -> Measures.count(time.amount());
+            case STAGE, ITEM, MOULDING -> Measures.count(time.amount());
         };
     }
 
@@ -48,8 +48,14 @@ final class CostSection {
         return switch (time.operation().basis()) {
             case AREA, LAYER_AREA -> measures.area().symbol() + repeated(time.operation());
             case EDGE -> measures.longLength().symbol() + " of edge";
-            case MOULDING -> time.amount() == 1 ? "moulding" : "mouldings";
+            case STAGE -> counted(time, "stage");
+            case ITEM -> counted(time, "item");
+            case MOULDING -> counted(time, "moulding");
         };
+    }
+
+    private static String counted(OperationTime time, String one) {
+        return time.amount() == 1 ? one : one + "s";
     }
 
     /** What is done layer by layer, or coat by coat, counts its area as often as it is done; see {@link Operation}. */
