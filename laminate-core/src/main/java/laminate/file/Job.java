@@ -12,6 +12,9 @@ import laminate.estimate.PriceList;
 import laminate.material.Materials;
 import laminate.part.Part;
 import laminate.process.Workshop;
+import laminate.quote.Quote;
+import laminate.quote.Quoting;
+import laminate.quote.Terms;
 
 /**
  * What a part file comes to: the part, where it is made and what things cost.
@@ -22,13 +25,15 @@ import laminate.process.Workshop;
  * @param materials the library with the user's own materials laid over it
  * @param alternatives the names of schedules, each with those that stand to choice in its place, see
  *     {@link Overrides#schedules}
+ * @param terms what the yard quotes by, empty where the workshop states no pricing
  */
 public record Job(
         Part part,
         Workshop workshop,
         Optional<PriceList> prices,
         Materials materials,
-        Map<String, List<String>> alternatives) {
+        Map<String, List<String>> alternatives,
+        Optional<Terms> terms) {
 
     /** Checks that nothing is missing. */
     public Job {
@@ -36,6 +41,7 @@ public record Job(
         Objects.requireNonNull(workshop, "workshop");
         Objects.requireNonNull(prices, "prices");
         Objects.requireNonNull(materials, "materials");
+        Objects.requireNonNull(terms, "terms");
         alternatives = Collections.unmodifiableMap(new LinkedHashMap<>(alternatives));
     }
 
@@ -47,5 +53,18 @@ public record Job(
      */
     public PartEstimate estimate() {
         return new Estimator(workshop, prices).estimate(part);
+    }
+
+    /**
+     * Quotes the part in its workshop at its prices.
+     *
+     * @param counts the numbers of good mouldings asked for
+     * @return an offer for each number
+     * @throws IllegalArgumentException if the workshop states no pricing, or a price is missing, saying which
+     */
+    public Quote quote(List<Integer> counts) {
+        Terms stated = terms.orElseThrow(() -> new IllegalArgumentException(part.name()
+                + ": the workshop states no pricing; add pricing: to the workshop file, as in {margin: 25 %}"));
+        return new Quoting(new Estimator(workshop, prices), workshop, stated).quote(part, counts);
     }
 }

@@ -61,17 +61,21 @@ enum Keys {
     MESH("flow mesh", "thickness permeability porosity"),
     HOSE("hose", "bore length"),
     LEAK("leak test", "drop time"),
-    TOOLING("statement of tooling", "process price life set-up set-up-price"),
+    TOOLING("statement of tooling", "process part price life planned-pulls set-up set-up-price"),
 
     WORKSHOP(
             "workshop file",
             "temperature fibre-content surface loss voids gelcoat-application evaporation labour consumables"
-                    + " mixing working-day styrene-limit micromechanics knock-down strength"),
+                    + " pricing mixing working-day styrene-limit micromechanics knock-down strength"),
     CONTENT_RULE(
             "fibre content of a workshop",
             "process kind fibre resin fibre-mass-fraction fibre-volume-fraction resin-ratio"),
     LOSS("loss of a process", "resin reinforcement core coating laps bag mesh lines bucket"),
-    LABOUR("statement of labour", "rate crew operations"),
+    LABOUR("statement of labour", "rate crew paid learning cure operations"),
+    LEARNING("statement of learning", "rate counted-on"),
+    PRICING("statement of pricing", "rejects overhead contingency margin mark-up discount tax"),
+    OVERHEAD("overhead", "rate on"),
+    TAX("tax", "name rate"),
     MIXING("statement of mixing", "usable-share resin-scale agent-scale pump-stroke largest-mix mixing-time"),
     WORKING_DAY("working day", "start length"),
     CONSUMABLE_USE("use of a consumable", "material amount per"),

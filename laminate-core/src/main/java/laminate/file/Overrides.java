@@ -130,6 +130,12 @@ public record Overrides(
                 process, workshop, prices, materials, resin, temperature, schedules, OptionalInt.of(hands));
     }
 
+    /** These as far as they hold for a mould too: the files, the temperature and the crew, not how the part is made. */
+    Overrides forMoulds() {
+        return new Overrides(
+                Optional.empty(), workshop, prices, materials, Optional.empty(), temperature, Map.of(), crew);
+    }
+
     /** Whether other layers result than the part file states, so that what it says of them need not hold. */
     boolean changeLayers() {
         return process.isPresent() || resin.isPresent() || !schedules.isEmpty();

@@ -1,9 +1,6 @@
 package laminate.file;
 
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
-import java.util.Optional;
-import java.util.Set;
 import laminate.material.Materials;
 
 /**
@@ -41,30 +38,6 @@ public final class PartFile {
      */
     public static Job read(Path file, Materials library, Overrides overrides) {
         Complaints complaints = new Complaints();
-        Reading<Job> job = new PartReader(file, library, overrides).job();
-        Optional<Node> root = YamlTree.read(file, Keys.PART, complaints);
-        if (root.isEmpty()) {
-            return complaints.settle(Optional.empty());
-        }
-        Set<String> words = words(root.get(), new LinkedHashSet<>());
-        overrides.resin().ifPresent(words::add);
-        library.expect(words);
-        return complaints.settle(job.read(root.get(), complaints));
-    }
-
-    /** All single values, among which are the ids of the materials. */
-    private static Set<String> words(Node node, Set<String> words) {
-        if (node instanceof Node.Scalar scalar) {
-            words.add(scalar.text());
-        } else if (node instanceof Node.Sequence list) {
-            for (Node item : list.items()) {
-                words(item, words);
-            }
-        } else if (node instanceof Node.Mapping mapping) {
-            for (Node.Entry entry : mapping.entries().values()) {
-                words(entry.value(), words);
-            }
-        }
-        return words;
+        return complaints.settle(new PartReader(file, library, overrides).read(complaints));
     }
 }

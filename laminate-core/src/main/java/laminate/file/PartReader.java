@@ -10,9 +10,11 @@ import static laminate.file.Scalars.text;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import laminate.estimate.PriceList;
 import laminate.material.Materials;
 import laminate.part.BeamPlan;
@@ -36,26 +38,56 @@ final class PartReader {
     private final Path file;
     private final Materials library;
     private final Overrides overrides;
+    private final MadeHere madeHere;
     private final Reading<Path> beside = new Beside();
 
     PartReader(Path file, Materials library, Overrides overrides) {
+        this(file, library, overrides, MadeHere.first(file));
+    }
+
+    private PartReader(Path file, Materials library, Overrides overrides, MadeHere madeHere) {
         this.file = file;
         this.library = library;
         this.overrides = overrides;
+        this.madeHere = madeHere;
     }
 
-    Reading<Job> job() {
-        return mapping(Keys.PART, this::job);
+    Optional<Job> read(Complaints complaints) {
+        Optional<Node> root = YamlTree.read(file, Keys.PART, complaints);
+        if (root.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<String> words = words(root.get(), new LinkedHashSet<>());
+        overrides.resin().ifPresent(words::add);
+        library.expect(words);
+        return mapping(Keys.PART, this::job).read(root.get(), complaints);
+    }
+
+    /** All single values, among which are the ids of the materials. */
+    private static Set<String> words(Node node, Set<String> words) {
+        if (node instanceof Node.Scalar scalar) {
+            words.add(scalar.text());
+        } else if (node instanceof Node.Sequence list) {
+            for (Node item : list.items()) {
+                words(item, words);
+            }
+        } else if (node instanceof Node.Mapping mapping) {
+            for (Node.Entry entry : mapping.entries().values()) {
+                words(entry.value(), words);
+            }
+        }
+        return words;
     }
 
     private Job job(Fields in) {
         Stock stock = stock(in);
-        Term<PriceList> prices = prices(in, stock);
+        Term<PriceList> statedPrices = prices(in, stock);
+        Optional<PriceList> prices = madeHere.prices(in, statedPrices);
         Optional<String> currency =
-                prices.value().isPresent() ? Optional.of(prices.value().get().currency()) : Optional.empty();
-        Term<WorkshopFile> workshop = workshop(in, new WorkshopReader(stock, currency));
-        ContentSet contents = Contents.set(in)
-                .orElse(workshop.value().orElse(WorkshopFile.USUAL).contents());
+                prices.isPresent() ? Optional.of(prices.get().currency()) : Optional.empty();
+        Term<WorkshopFile> statedWorkshop = workshop(in, new WorkshopReader(stock, currency));
+        WorkshopFile workshop = madeHere.workshop(in, statedWorkshop);
+        ContentSet contents = Contents.set(in).orElse(workshop.contents());
         Term<Schedules> stated = in.stated("schedules", Schedules.reading());
         Schedules schedules = stated.value().orElse(new Schedules());
         if (!stated.flawed()) {
@@ -66,13 +98,33 @@ final class PartReader {
         ZoneNames names = new ZoneNames();
         Infusions infusions = new Infusions(overrides.changeLayers());
         var zones = zones(in, new ZoneReader(stock, schedules, names, infusions), stock, contents);
-        Part part = part(in, currency, zones, names, infusions);
-        Workshop place = place(workshop.value().orElse(WorkshopFile.USUAL).workshop());
+        boolean known = !statedPrices.flawed() && !statedWorkshop.flawed();
+        MadeHere here = known ? madeHere.with(workshop, prices) : madeHere;
+        var tooling = in.orElse("tooling", later(() -> tooling(currency, here)), List.<Tooling>of());
+        Part part = part(in, currency, zones, names, infusions, tooling);
+        Workshop place = place(workshop.workshop());
         if (in.complaints().isEmpty()) {
             schedules.complainOfUnused(in.complaints());
             infusions.checkPorosities(part, place, in.complaints());
         }
-        return new Job(part, place, prices.value(), stock.materials(), alternatives.get());
+        return new Job(
+                here.priced(in, part, place), place, prices, stock.materials(), alternatives.get(), workshop.terms());
+    }
+
+    private Reading<List<Tooling>> tooling(Optional<String> currency, MadeHere here) {
+        return new ToolingReader(currency, (node, complaints) -> mould(node, here, complaints)).tooling();
+    }
+
+    /** The mould or plug of a part file: by hand as its own file says, whatever the part is asked to be made by. */
+    private Optional<Part> mould(Node node, MadeHere here, Complaints complaints) {
+        Optional<Path> path = beside.read(node, complaints);
+        if (path.isEmpty() || here.isMadeOnItself(path.get(), node, complaints)) {
+            return Optional.empty();
+        }
+        Overrides asked = overrides.forMoulds();
+        return new PartReader(path.get(), library, asked, here.on(path.get()))
+                .read(complaints)
+                .map(Job::part);
     }
 
     private Workshop place(Workshop stated) {
@@ -88,7 +140,12 @@ final class PartReader {
     }
 
     private static Part part(
-            Fields in, Optional<String> currency, Promise<List<Zone>> zones, ZoneNames names, Infusions infusions) {
+            Fields in,
+            Optional<String> currency,
+            Promise<List<Zone>> zones,
+            ZoneNames names,
+            Infusions infusions,
+            Promise<List<Tooling>> tooling) {
         var name = in.required("part", text());
         var count = in.orElse("count", pieces(), 1);
         var items = in.orElse("items", listOf(mapping(Keys.ITEM, item -> item(item, currency))), List.<Item>of());
@@ -97,7 +154,6 @@ final class PartReader {
         var beams = in.orElse("beams", later(() -> new BeamReader(names).beams()), List.<BeamPlan>of());
         var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
         var infusion = in.optional("infusion", later(() -> InfusionReader.infusion()));
-        var tooling = in.orElse("tooling", later(() -> new ToolingReader(currency).tooling()), List.<Tooling>of());
         in.requireSound();
         return new Part(
                 name.get(),

@@ -3,6 +3,7 @@ package laminate.file;
 import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.money;
+import static laminate.file.Scalars.pieces;
 import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.wholeNumber;
 
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import laminate.part.Part;
 import laminate.part.Tooling;
 import laminate.process.Process;
 import laminate.unit.Dimension;
@@ -20,16 +22,22 @@ final class ToolingReader {
 
     private static final int LONGEST_LIFE = 1_000_000;
 
+    private static final List<String> COSTS = List.of("price", "part");
+    private static final List<String> STATEMENTS = List.of("price", "part", "set-up", "set-up-price");
+
     private final Optional<String> currency;
+    private final Reading<Part> mould;
     private final Set<Optional<Process>> taken = new HashSet<>();
 
     /**
      * Makes a reader.
      *
      * @param currency the currency of the price list, if there is one: that of the prices here must be the same
+     * @param mould reads the part file of a mould
      */
-    ToolingReader(Optional<String> currency) {
+    ToolingReader(Optional<String> currency, Reading<Part> mould) {
         this.currency = currency;
+        this.mould = mould;
     }
 
     Reading<List<Tooling>> tooling() {
@@ -39,11 +47,18 @@ final class ToolingReader {
     private Tooling tooling(Fields in) {
         var process = in.optional("process", Words.PROCESS);
         var price = in.optional("price", money(currency));
+        var made = in.optional("part", mould);
         var life = in.optional("life", wholeNumber(1, LONGEST_LIFE));
+        var planned = in.optional("planned-pulls", pieces());
         var setUp = in.orElse("set-up", quantity(Dimension.TIME, Bounds.NOT_NEGATIVE), 0.0);
         var setUpPrice = in.optional("set-up-price", money(currency));
-        if (in.stands("life") && !in.stands("price")) {
-            in.complain("life", "this says nothing without the price of the mould; add price:");
+        if (COSTS.stream().allMatch(in::stands)) {
+            in.complain("part", "price and part stand together; a mould is bought or made, only one is accepted");
+        }
+        for (String key : List.of("life", "planned-pulls")) {
+            if (in.stands(key) && COSTS.stream().noneMatch(in::stands)) {
+                in.complain(key, "this says nothing without what the mould costs; add price: or part:");
+            }
         }
         in.requireSound();
         if (!taken.add(process.get())) {
@@ -52,10 +67,20 @@ final class ToolingReader {
                     "tooling for " + process.get().map(Process::word).orElse("any process")
                             + " stands before this; one for each is accepted");
         }
-        if (price.get().isEmpty() && setUpPrice.get().isEmpty() && !in.stands("set-up")) {
-            throw new IllegalArgumentException("nothing is stated here; price, set-up or set-up-price is wanted");
+        if (STATEMENTS.stream().noneMatch(in::stands)) {
+            throw new IllegalArgumentException("nothing is stated here; price, part, set-up or set-up-price is wanted");
         }
-        OptionalInt parts = life.get().isPresent() ? OptionalInt.of(life.get().get()) : OptionalInt.empty();
-        return new Tooling(process.get(), price.get(), parts, setUp.get(), setUpPrice.get());
+        return new Tooling(
+                process.get(),
+                price.get(),
+                orNone(life.get()),
+                setUp.get(),
+                setUpPrice.get(),
+                orNone(planned.get()),
+                made.get());
+    }
+
+    private static OptionalInt orNone(Optional<Integer> value) {
+        return value.isPresent() ? OptionalInt.of(value.get()) : OptionalInt.empty();
     }
 }

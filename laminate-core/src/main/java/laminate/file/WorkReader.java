@@ -1,7 +1,9 @@
 package laminate.file;
 
+import static laminate.file.Reading.later;
 import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.number;
 import static laminate.file.Scalars.price;
 import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.text;
@@ -10,12 +12,15 @@ import static laminate.file.Scalars.wholeNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import laminate.material.Figure;
 import laminate.process.ConsumableUse;
 import laminate.process.Consumables;
 import laminate.process.Labour;
 import laminate.process.Operation;
 import laminate.process.ShopFloor;
+import laminate.quote.LearningCurve;
+import laminate.quote.Terms;
 import laminate.unit.Dimension;
 import laminate.unit.Nearest;
 import laminate.unit.PriceBasis;
@@ -28,12 +33,12 @@ final class WorkReader {
     private static final List<String> COUNTED_BY_LAYER =
             List.of(Operation.LAY_UP, Operation.DRY_LAY_UP, Operation.CORE);
     private static final int LARGEST_CREW = 100;
-    private static final String PER_LAYER = "per layer";
-    private static final String PER_COAT = "per coat";
+    private static final Bounds CURE = Bounds.between(0, 30 * 24 * 3600.0, "zero to 30 days");
+    private static final String CURING = "cure";
     private static final List<Dimension> TIMES =
             List.of(Dimension.TIME, Dimension.TIME_PER_AREA, Dimension.TIME_PER_LENGTH);
     private static final String NO_TIME = " is no time of an operation; one like 0.2 h/m² per layer, 0.1 h/m² per coat,"
-            + " 0.5 h/m², 0.15 h/m or 1 h is accepted, zero or more";
+            + " 0.5 h/m², 0.15 h/m, 0.3 h per stage, 0.2 h per item or 1 h is accepted, zero or more";
     private static final String NO_AMOUNT =
             " is no amount of a consumable; an area, length, mass, volume or a number of"
                     + " pieces is accepted, as in 1.15 m² or 2 pieces";
@@ -51,14 +56,22 @@ final class WorkReader {
     }
 
     /**
-     * What work takes, and how many do it together.
+     * What work takes, how many do it together, and what is paid for it.
      *
      * @param labour rate and times
      * @param crew how many laminate together
+     * @param learning how the times fall with repeats
+     * @param paid paid hours for an hour of work
+     * @param cure how long a moulding stays in its mould with nobody at it (s)
      */
-    record Hands(Labour labour, int crew) {
+    record Hands(Labour labour, int crew, LearningCurve learning, double paid, double cure) {
 
-        static final Hands USUAL = new Hands(Labour.USUAL, ShopFloor.USUAL.crew());
+        static final Hands USUAL = new Hands(
+                Labour.USUAL,
+                ShopFloor.USUAL.crew(),
+                Terms.AT_COST.learning(),
+                Terms.AT_COST.paid(),
+                Terms.AT_COST.cure());
     }
 
     Promise<Hands> labour(Fields in) {
@@ -68,10 +81,18 @@ final class WorkReader {
     private Hands ownLabour(Fields in) {
         var rate = in.optional("rate", rate());
         var crew = in.orElse("crew", wholeNumber(1, LARGEST_CREW), Hands.USUAL.crew());
+        var paid = in.orElse("paid", number(Bounds.between(1, 3, "1 to 3, paid hours for an hour of work")), 1.0);
+        var learning = in.orElse("learning", later(() -> PricingReader.learning()), Hands.USUAL.learning());
+        var cure = in.orElse("cure", quantity(Dimension.TIME, CURE), Hands.USUAL.cure());
         var times = in.orElse("operations", new Operations(), List.<Operation>of());
         in.requireSound();
         Labour usual = Labour.USUAL.with(times.get());
-        return new Hands(rate.get().isPresent() ? usual.at(rate.get().get()) : usual, crew.get());
+        return new Hands(
+                rate.get().isPresent() ? usual.at(rate.get().get()) : usual,
+                crew.get(),
+                learning.get(),
+                paid.get(),
+                cure.get());
     }
 
     private Reading<UnitPrice> rate() {
@@ -121,8 +142,13 @@ final class WorkReader {
 
     /** A name that is nearly a usual one would add a second operation beside it. */
     private static String operationName(String name) {
+        if (name.equals(CURING)) {
+            throw new IllegalArgumentException("nobody works while a moulding cures; write cure: beside operations:,"
+                    + " and the time to look after it as cure watch");
+        }
         List<String> usual = usualNames();
-        Optional<String> near = usual.contains(name) ? Optional.empty() : Nearest.of(name, usual);
+        boolean known = usual.contains(name) || Operation.FURTHER.contains(name);
+        Optional<String> near = known ? Optional.empty() : Nearest.of(name, usual);
         if (near.isPresent()) {
             throw new IllegalArgumentException(
                     Complaints.shown(name) + " is not known; " + Complaints.didYouMean(near.get()) + "accepted: "
@@ -139,20 +165,56 @@ final class WorkReader {
         return names;
     }
 
-    /** A time and the words behind it, if any: "0.2 h/m² per layer". */
-    private record Time(double seconds, Dimension dimension, String suffix) {
+    /** The words behind a time, and what it is counted by with them. */
+    private enum Counted {
+        PER_LAYER("per layer", Dimension.TIME_PER_AREA, Operation.Basis.LAYER_AREA),
+        PER_COAT("per coat", Dimension.TIME_PER_AREA, Operation.Basis.LAYER_AREA),
+        PER_STAGE("per stage", Dimension.TIME, Operation.Basis.STAGE),
+        PER_ITEM("per item", Dimension.TIME, Operation.Basis.ITEM);
 
-        Operation of(String name) {
-            boolean byLayer = COUNTED_BY_LAYER.contains(name);
-            boolean byCoat = name.equals(Operation.GELCOAT);
-            if (suffix.equals(PER_LAYER) && !byLayer || suffix.equals(PER_COAT) && !byCoat) {
-                throw new IllegalArgumentException("the time of " + name + " is not counted " + suffix
-                        + "; a time like 0.2 h/m², 0.15 h/m or 1 h is wanted");
-            }
-            return new Operation(name, basis(byLayer || byCoat), Figure.stated(seconds));
+        private final String words;
+        private final Dimension time;
+        private final Operation.Basis basis;
+
+        Counted(String words, Dimension time, Operation.Basis basis) {
+            this.words = words;
+            this.time = time;
+            this.basis = basis;
         }
 
-        private Operation.Basis basis(boolean byLayer) {
+        static Optional<Counted> of(String time) {
+            return Stream.of(values())
+                    .filter(counted -> time.endsWith(counted.words))
+                    .findFirst();
+        }
+
+        /** Layers are counted for a name of the user's own too; what is usual keeps what its name counts. */
+        boolean goesWith(String name) {
+            return switch (this) {
+                case PER_LAYER ->
+                    COUNTED_BY_LAYER.contains(name) || !usualNames().contains(name);
+                case PER_COAT -> name.equals(Operation.GELCOAT);
+                case PER_STAGE, PER_ITEM -> true;
+            };
+        }
+    }
+
+    /** A time and the words behind it, if any: "0.2 h/m² per layer". */
+    private record Time(double seconds, Dimension dimension, Optional<Counted> counted) {
+
+        Operation of(String name) {
+            if (counted.isPresent() && !counted.get().goesWith(name)) {
+                throw new IllegalArgumentException("the time of " + name + " is not counted " + counted.get().words
+                        + "; a time like 0.2 h/m², 0.15 h/m or 1 h is wanted");
+            }
+            return new Operation(name, basis(name), Figure.stated(seconds));
+        }
+
+        private Operation.Basis basis(String name) {
+            if (counted.isPresent()) {
+                return counted.get().basis;
+            }
+            boolean byLayer = COUNTED_BY_LAYER.contains(name) || name.equals(Operation.GELCOAT);
             return switch (dimension) {
                 case TIME_PER_AREA -> byLayer ? Operation.Basis.LAYER_AREA : Operation.Basis.AREA;
                 case TIME_PER_LENGTH -> Operation.Basis.EDGE;
@@ -162,15 +224,15 @@ final class WorkReader {
     }
 
     private static Time time(String time) {
-        String suffix = time.endsWith(PER_LAYER) ? PER_LAYER : time.endsWith(PER_COAT) ? PER_COAT : "";
-        String number = time.substring(0, time.length() - suffix.length()).strip();
-        Quantity quantity = quantityOr(number, time, NO_TIME);
+        Optional<Counted> counted = Counted.of(time);
+        int words = counted.isPresent() ? counted.get().words.length() : 0;
+        Quantity quantity = quantityOr(time.substring(0, time.length() - words).strip(), time, NO_TIME);
         Dimension dimension = quantity.unit().dimension();
-        boolean isTime = TIMES.contains(dimension);
-        if (!isTime || quantity.value() < 0 || !suffix.isEmpty() && dimension != Dimension.TIME_PER_AREA) {
+        boolean isTime = counted.isPresent() ? dimension == counted.get().time : TIMES.contains(dimension);
+        if (!isTime || quantity.value() < 0) {
             throw new IllegalArgumentException(Complaints.shown(time) + NO_TIME);
         }
-        return new Time(quantity.si(), dimension, suffix);
+        return new Time(quantity.si(), dimension, counted);
     }
 
     private static Quantity quantityOr(String text, String written, String otherwise) {

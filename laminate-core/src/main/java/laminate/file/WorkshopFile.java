@@ -6,22 +6,25 @@ import java.util.Optional;
 import laminate.material.Materials;
 import laminate.process.ContentSet;
 import laminate.process.Workshop;
+import laminate.quote.Terms;
 
 /**
  * What a workshop file states.
  *
  * @param workshop the workshop's figures
  * @param contents the set of nominal fibre contents for parts that name none
+ * @param terms what the yard quotes by, empty where it states no pricing
  */
-public record WorkshopFile(Workshop workshop, ContentSet contents) {
+public record WorkshopFile(Workshop workshop, ContentSet contents, Optional<Terms> terms) {
 
     /** A workshop that states nothing. */
-    public static final WorkshopFile USUAL = new WorkshopFile(Workshop.USUAL, ContentSet.TRADE);
+    public static final WorkshopFile USUAL = new WorkshopFile(Workshop.USUAL, ContentSet.TRADE, Optional.empty());
 
     /** Checks that nothing is missing. */
     public WorkshopFile {
         Objects.requireNonNull(workshop, "workshop");
         Objects.requireNonNull(contents, "contents");
+        Objects.requireNonNull(terms, "terms");
     }
 
     /**

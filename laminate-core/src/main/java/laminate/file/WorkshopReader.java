@@ -23,6 +23,8 @@ import laminate.process.StiffnessBasis;
 import laminate.process.StrengthBasis;
 import laminate.process.WorkingDay;
 import laminate.process.Workshop;
+import laminate.quote.Pricing;
+import laminate.quote.Terms;
 import laminate.theory.Micromechanics;
 import laminate.unit.Dimension;
 
@@ -70,6 +72,7 @@ final class WorkshopReader {
         WorkReader work = new WorkReader(stock, currency);
         var labour = work.labour(in);
         var consumables = work.consumables(in);
+        var pricing = in.optional("pricing", later(() -> PricingReader.pricing()));
         var mixing = in.orElse("mixing", later(() -> ShopFloorReader.mixing()), Mixing.USUAL);
         var day = in.orElse("working-day", later(() -> ShopFloorReader.workingDay()), WorkingDay.USUAL);
         var styrene = in.optional("styrene-limit", later(() -> ShopFloorReader.styreneLimit()));
@@ -90,7 +93,12 @@ final class WorkshopReader {
                         stiffness(micromechanics.get(), knockDown.get()),
                         strength.get(),
                         new ShopFloor(labour.get().crew(), mixing.get(), day.get(), styrene.get())),
-                set.orElse(ContentSet.TRADE));
+                set.orElse(ContentSet.TRADE),
+                pricing.get().map(rates -> terms(rates, labour.get())));
+    }
+
+    private static Terms terms(Pricing pricing, WorkReader.Hands hands) {
+        return new Terms(pricing, hands.learning(), hands.paid(), hands.cure());
     }
 
     private static Optional<ContentSet> named(Term<Contained> contents) {

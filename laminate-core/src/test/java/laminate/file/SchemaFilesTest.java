@@ -26,6 +26,7 @@ import laminate.process.ContentSet;
 import laminate.process.CoreFinish;
 import laminate.process.Process;
 import laminate.process.StrengthBasis;
+import laminate.quote.Overhead;
 import laminate.theory.Micromechanics;
 import laminate.theory.panel.Edge;
 import laminate.theory.panel.InPlane;
@@ -100,6 +101,7 @@ class SchemaFilesTest {
                 words("core-type", Core.Type.values(), Core.Type::word),
                 words("consumable-basis", ConsumableUse.Basis.values(), ConsumableUse.Basis::word),
                 words("status", Status.values(), Status::word),
+                words("overhead-base", Overhead.Base.values(), Overhead.Base::word),
                 words("reserve-kind", ReserveKind.values(), ReserveKind::word),
                 words("edge", Edge.values(), PanelReader::word),
                 words("in-plane", InPlane.values(), PanelReader::word),

@@ -25,6 +25,12 @@ import laminate.process.ShopFloor;
 import laminate.process.StiffnessBasis;
 import laminate.process.WorkingDay;
 import laminate.process.Workshop;
+import laminate.quote.LearningCurve;
+import laminate.quote.Overhead;
+import laminate.quote.Pricing;
+import laminate.quote.Profit;
+import laminate.quote.Tax;
+import laminate.quote.Terms;
 import laminate.theory.Micromechanics;
 import laminate.unit.PriceBasis;
 import org.junit.jupiter.api.Test;
@@ -117,6 +123,9 @@ class WorkshopFileTest {
                     trimming: 0.15 h/m
                     polishing: 0.5 h/m²
                     demoulding: 1 h
+                    rolling: 3 min/m² per layer
+                    cleaning up: 0.3 h per stage
+                    drilling: 3 min per item
                 """).workshop().labour();
         assertThat(labour.rate().orElseThrow()).hasToString("28 GBP/h");
         assertThat(time(labour, "lay-up")).isEqualTo(Operation.Basis.LAYER_AREA);
@@ -128,7 +137,10 @@ class WorkshopFileTest {
         assertThat(time(labour, "demoulding")).isEqualTo(Operation.Basis.MOULDING);
         assertThat(operation(labour, "lay-up").time().value()).isCloseTo(720, within(1e-9));
         assertThat(operation(labour, "core")).isEqualTo(operation(Labour.USUAL, "core"));
-        assertThat(labour.operations()).hasSize(Operation.USUAL.size() + 2);
+        assertThat(time(labour, "rolling")).isEqualTo(Operation.Basis.LAYER_AREA);
+        assertThat(time(labour, "cleaning up")).isEqualTo(Operation.Basis.STAGE);
+        assertThat(time(labour, "drilling")).isEqualTo(Operation.Basis.ITEM);
+        assertThat(labour.operations()).hasSize(Operation.USUAL.size() + 5);
     }
 
     private static Operation operation(Labour labour, String name) {
@@ -165,6 +177,46 @@ class WorkshopFileTest {
                         ConsumableUse.Basis.EDGE,
                         ConsumableUse.Basis.AREA);
         assertThat(read("consumables: 7 %\n").workshop().consumables().share()).hasValue(0.07);
+    }
+
+    @Test
+    void theTermsOfAQuoteAreRead() {
+        Terms terms = read("""
+                labour: {rate: 28 GBP/h, paid: 1.2, learning: {rate: 90 %, counted-on: 5}, cure: 16 h}
+                pricing:
+                  rejects: 5 %
+                  overhead: {rate: 100 %, on: labour}
+                  contingency: 4 %
+                  margin: 25 %
+                  discount: 2.5 %
+                  tax: {name: VAT, rate: 20 %}
+                """).terms().orElseThrow();
+        assertThat(terms)
+                .isEqualTo(new Terms(
+                        new Pricing(
+                                0.05,
+                                new Overhead(1, Overhead.Base.LABOUR),
+                                0.04,
+                                new Profit.Margin(0.25),
+                                0.025,
+                                Optional.of(new Tax("VAT", 0.2))),
+                        new LearningCurve(0.9, 5),
+                        1.2,
+                        16 * 3600));
+    }
+
+    @Test
+    void termsAreThoseOfAWorkshopThatStatesPricing() {
+        assertThat(read("labour: {paid: 1.2, cure: 1 day}\n").terms()).isEmpty();
+        assertThat(read("pricing: {mark-up: 33 %}\n").terms())
+                .contains(new Terms(Pricing.AT_COST.withProfit(new Profit.MarkUp(0.33)), LearningCurve.NONE, 1, 0));
+        assertThat(read("pricing: {overhead: {rate: 30 %, on: direct cost}}\nlabour: {learning: {rate: 80 %}}\n")
+                        .terms())
+                .contains(new Terms(
+                        Pricing.AT_COST.withOverhead(new Overhead(0.3, Overhead.Base.DIRECT_COST)),
+                        new LearningCurve(0.8, 1),
+                        1,
+                        0));
     }
 
     @Test
