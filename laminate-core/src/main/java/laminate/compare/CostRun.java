@@ -6,18 +6,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import laminate.estimate.Cost;
 import laminate.estimate.PartEstimate;
-import laminate.part.Part;
 import laminate.part.Tooling;
-import laminate.process.Process;
 import laminate.unit.Money;
 import laminate.unit.UnitPrice;
 
 /** What a run of parts costs: the estimated parts, the set-up and the moulds. */
 final class CostRun {
-    /** The process that asks most of a mould comes first: its mould is the one that counts. */
-    private static final List<Process> MOST_DEMANDING_FIRST =
-            List.of(Process.INFUSION, Process.VACUUM_BAG, Process.HAND_LAY_UP);
-
     private final Optional<UnitPrice> rate;
     private final PartEstimate estimate;
     private final Tooling tooling;
@@ -25,26 +19,7 @@ final class CostRun {
     CostRun(Optional<UnitPrice> rate, PartEstimate estimate) {
         this.rate = rate;
         this.estimate = estimate;
-        this.tooling = tooling(estimate.part());
-    }
-
-    /** Of a sheet, which no process lays, the mould that is for any. */
-    private static Tooling tooling(Part part) {
-        return MOST_DEMANDING_FIRST.stream()
-                .filter(process -> isUsed(process, part))
-                .findFirst()
-                .map(part::toolingFor)
-                .orElseGet(() -> part.tooling().stream()
-                        .filter(stated -> stated.process().isEmpty())
-                        .findFirst()
-                        .orElse(Tooling.NONE));
-    }
-
-    private static boolean isUsed(Process process, Part part) {
-        return part.zones().stream()
-                .flatMap(zone -> zone.layers().stream())
-                .flatMap(layer -> layer.laying().stream())
-                .anyMatch(layUp -> layUp.process() == process);
+        this.tooling = estimate.part().toolingInUse();
     }
 
     /** What has no price, once each. */

@@ -56,6 +56,25 @@ public record Job(
     }
 
     /**
+     * This job with every mould that is a part of its own at its works cost, for whoever asks for the price of a mould, as a
+     * comparison does. Where no pricing is stated it is reckoned without overhead.
+     *
+     * @return the job; a mould for which a price is missing has none
+     * @throws IllegalArgumentException if a mould cannot be laid as stated
+     */
+    public Job withMouldsPriced() {
+        if (prices.isEmpty()) {
+            return this;
+        }
+        Part priced = quoting(terms.orElse(Terms.AT_COST)).withMouldsPriced(part);
+        return new Job(priced, workshop, prices, materials, alternatives, terms);
+    }
+
+    private Quoting quoting(Terms by) {
+        return new Quoting(new Estimator(workshop, prices), workshop, by);
+    }
+
+    /**
      * Quotes the part in its workshop at its prices.
      *
      * @param counts the numbers of good mouldings asked for
@@ -65,6 +84,6 @@ public record Job(
     public Quote quote(List<Integer> counts) {
         Terms stated = terms.orElseThrow(() -> new IllegalArgumentException(part.name()
                 + ": the workshop states no pricing; add pricing: to the workshop file, as in {margin: 25 %}"));
-        return new Quoting(new Estimator(workshop, prices), workshop, stated).quote(part, counts);
+        return quoting(stated).quote(part, counts);
     }
 }

@@ -6,13 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import laminate.estimate.Estimator;
 import laminate.estimate.PriceList;
-import laminate.part.Part;
-import laminate.part.Tooling;
-import laminate.process.Workshop;
-import laminate.quote.Quoting;
-import laminate.quote.Terms;
 
 /**
  * The chain of parts that are made on each other, from the moulding to its mould to the plug, and the workshop and prices that
@@ -85,29 +79,6 @@ record MadeHere(List<Path> chain, Optional<WorkshopFile> workshop, Optional<Pric
             return one.toAbsolutePath()
                     .normalize()
                     .equals(other.toAbsolutePath().normalize());
-        }
-    }
-
-    /** The part with every mould that is made here at its works cost, where there are prices for all that it takes. */
-    Part priced(Fields in, Part part, Workshop place) {
-        if (!in.complaints().isEmpty() || priceList.isEmpty()) {
-            return part;
-        }
-        Terms terms = workshop.flatMap(WorkshopFile::terms).orElse(Terms.AT_COST);
-        Quoting quoting = new Quoting(new Estimator(place, priceList), place, terms);
-        List<Tooling> all = new ArrayList<>();
-        for (Tooling tooling : part.tooling()) {
-            all.add(tooling.mould().isPresent() ? priced(in, tooling, quoting) : tooling);
-        }
-        return part.withTooling(all);
-    }
-
-    private static Tooling priced(Fields in, Tooling tooling, Quoting quoting) {
-        Part mould = tooling.mould().orElseThrow();
-        try {
-            return quoting.missing(mould).isEmpty() ? tooling.at(quoting.worksCost(mould)) : tooling;
-        } catch (IllegalArgumentException e) {
-            throw in.refusal("tooling", mould.name() + ": " + e.getMessage());
         }
     }
 }

@@ -107,8 +107,7 @@ final class PartReader {
             schedules.complainOfUnused(in.complaints());
             infusions.checkPorosities(part, place, in.complaints());
         }
-        return new Job(
-                here.priced(in, part, place), place, prices, stock.materials(), alternatives.get(), workshop.terms());
+        return new Job(part, place, prices, stock.materials(), alternatives.get(), workshop.terms());
     }
 
     private Reading<List<Tooling>> tooling(Optional<String> currency, MadeHere here) {

@@ -10,7 +10,7 @@ import laminate.unit.Money;
  * The mould that a process takes, and what it takes to set it up for a run of parts.
  *
  * @param process the process that it is for, empty for any
- * @param price what one mould costs: its price, or what it costs to make; empty where not known
+ * @param price what one mould costs: its price, or its works cost where it has been reckoned; empty where not known
  * @param life how many parts one mould lasts, empty for as many as are made
  * @param setUpTime time to set up once, whatever the number of parts (s)
  * @param setUpPrice what is bought to set up once, empty for nothing

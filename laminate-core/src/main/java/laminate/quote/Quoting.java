@@ -111,6 +111,23 @@ public final class Quoting {
         return List.copyOf(names);
     }
 
+    /**
+     * The part with every mould that is a part of its own at its works cost, for whoever asks for the price of a mould.
+     *
+     * @param part the part
+     * @return the part; a mould for which a price is missing has none
+     * @throws IllegalArgumentException if there is no price list at all
+     */
+    public Part withMouldsPriced(Part part) {
+        List<Tooling> priced = new ArrayList<>();
+        for (Tooling tooling : part.tooling()) {
+            Optional<Part> known =
+                    tooling.mould().filter(mould -> missing(mould).isEmpty());
+            priced.add(known.map(mould -> tooling.at(worksCost(mould))).orElse(tooling));
+        }
+        return part.withTooling(priced);
+    }
+
     private Quote.Offer offer(Part batch, List<Mould> moulds) {
         PartEstimate estimate = estimator.estimate(batch);
         BuildUp build = new BuildUp(direct(estimate, materials), moulds, terms.pricing());

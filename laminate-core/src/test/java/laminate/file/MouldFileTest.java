@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import laminate.part.Part;
 import laminate.part.Tooling;
@@ -78,13 +77,14 @@ class MouldFileTest {
     @Test
     void mouldAndPlugAreReadAndReckonedAtWorksCost() {
         Job job = bench.read(LID + ON_MOULD);
+        assertThat(job.part().tooling().get(0).price()).isEmpty();
+        job = job.withMouldsPriced();
 
         Tooling tooling = job.part().tooling().get(0);
         assertThat(tooling.life()).isEqualTo(OptionalInt.of(2));
         assertThat(tooling.plannedPulls()).isEqualTo(OptionalInt.of(10));
         assertThat(mouldOf(job).name()).isEqualTo("Mould");
         assertThat(mouldOf(job).tooling().get(0).mould().orElseThrow().name()).isEqualTo("Plug");
-        assertThat(mouldOf(job).tooling().get(0).price()).contains(gbp("109.00"));
         assertThat(tooling.price()).contains(gbp("269.00"));
     }
 
@@ -103,7 +103,13 @@ class MouldFileTest {
     @Test
     void aMouldTakesWorkshopAndPricesOfWhatIsMadeOnIt() {
         putMould("20 m²", "");
-        assertThat(bench.read(LID + ON_MOULD).part().tooling().get(0).price()).contains(gbp("160.00"));
+        assertThat(bench.read(LID + ON_MOULD)
+                        .withMouldsPriced()
+                        .part()
+                        .tooling()
+                        .get(0)
+                        .price())
+                .contains(gbp("160.00"));
     }
 
     @Test
@@ -158,7 +164,7 @@ class MouldFileTest {
         putMould("20 m²", "items: [{name: cradle, mass: 7 kg}]\n");
         Job job = bench.read(LID + ON_MOULD);
 
-        assertThat(job.part().tooling().get(0).price()).isEqualTo(Optional.empty());
+        assertThat(job.withMouldsPriced()).isEqualTo(job);
         assertThatThrownBy(() -> job.quote(List.of(1)))
                 .hasMessageContaining("Mould: a quote needs a price")
                 .hasMessageEndingWith("for cradle");
@@ -170,6 +176,7 @@ class MouldFileTest {
         Job job = bench.read(LID);
 
         assertThat(job.terms()).isEmpty();
+        assertThat(job.withMouldsPriced()).isEqualTo(job);
         assertThatThrownBy(() -> job.quote(List.of(1))).hasMessageContaining("Lid: the workshop states no pricing");
     }
 }
