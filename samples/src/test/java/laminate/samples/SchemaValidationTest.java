@@ -96,14 +96,27 @@ class SchemaValidationTest {
               mesh: {thickness: 1 mm, permeability: 3e-9 m², porosity: 80 %}
               hose: {bore: 10 mm, length: 2 m}
               leak: {drop: 10 mbar, time: 10 min}
-            tooling: [{process: infusion, price: 1400 GBP, life: 300}, {set-up: 6 h}]
+            tooling: [{process: infusion, price: 1400 GBP, life: 300}, {set-up: 6 h}, {part: mould.yaml, planned-pulls: 50}]
             """;
 
     private static final Map<String, String> OTHERS = Map.of("workshop", """
             temperature: 18 °C
             fibre-content: [{process: infusion, kind: mat, fibre-volume-fraction: 25 %}]
             loss: {infusion: {resin: 8 %, lines: 0.35 kg}}
-            labour: {rate: 28 GBP/h, crew: 2, operations: {lay-up: 0.2 h/m² per layer, setting up: 0.75 h}}
+            labour:
+              rate: 28 GBP/h
+              crew: 2
+              paid: 1.2
+              learning: {rate: 90 %, counted-on: 5}
+              cure: 16 h
+              operations: {lay-up: 0.2 h/m² per layer, setting up: 0.75 h, drilling: 3 min per item}
+            pricing:
+              rejects: 5 %
+              overhead: {rate: 100 %, on: labour}
+              contingency: 4 %
+              margin: 25 %
+              discount: 2 %
+              tax: {name: VAT, rate: 20 %}
             consumables: [{material: peel-ply, amount: 1.15 m², per: m²}, {material: brush, amount: 2 piece, per: moulding}]
             micromechanics: marine-rule
             knock-down: {woven: 90 %}
@@ -330,6 +343,9 @@ class SchemaValidationTest {
                 "', time: 474 s' | ''", // a strip test without its time
                 "'price: 1400 GBP, ' | ''", // a life without a price
                 "life: 300 | life: 300.5", // half a part
+                "planned-pulls: 50 | planned-pulls: 0", // no part
+                "'part: mould.yaml, ' | ''", // a plan without a mould
+                "part: mould.yaml | 'part: mould.yaml, price: 9 GBP'", // made and bought
                 "set-up: 6 h | process: vacuum bag", // nothing stated
                 "1400 GBP | 1400", // a price without its currency
                 "shell: light | shell: Light one" // no id
@@ -384,6 +400,15 @@ class SchemaValidationTest {
                 "workshop | marine-rule | marine rule", // an unknown model
                 "workshop | strength: library | strength: handbook", // an unknown way to reckon strength
                 "workshop | crew: 2 | crew: 0", // nobody
+                "workshop | paid: 1.2 | paid: 0.9", // less paid than worked
+                "workshop | cure: 16 h | cure: 16", // a bare number
+                "workshop | per item | per hinge", // an unknown way to count
+                "workshop | counted-on: 5 | counted-on: 0", // no moulding
+                "workshop | on: labour | on: materials", // an unknown base
+                "workshop | ', on: labour' | ''", // a base left out
+                "workshop | margin: 25 % | margin: 0.25", // a share without its sign
+                "workshop | discount: 2 % | mark-up: 33 %", // two profits
+                "workshop | 'name: VAT, ' | ''", // a tax without its name
                 "workshop | usable-share: 70 % | usable-share: 0.7", // a share without its sign
                 "workshop | resin-scale: 5 g | resin-scale: 5 ml", // a unit of another dimension
                 "workshop | 08:00 | 8 h", // no time of day

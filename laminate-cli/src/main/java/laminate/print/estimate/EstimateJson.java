@@ -102,6 +102,8 @@ public final class EstimateJson implements Printer<PartEstimate> {
             String key = switch (time.operation().basis()) {
                 case AREA, LAYER_AREA -> "area_m2";
                 case EDGE -> "edge_m";
+                case STAGE -> "stages";
+                case ITEM -> "items";
                 case MOULDING -> "mouldings";
             };
             json.field(key, time.amount()).field("hours", time.time() / 3600).end();
