@@ -37,8 +37,7 @@ final class WorkCount {
 
     WorkCount(Part part) {
         this.mouldings = part.count();
-        this.items = (double) mouldings
-                * part.items().stream().mapToLong(Item::count).sum();
+        this.items = (double) mouldings * items(part);
         this.stages = (double) mouldings * stages(part);
         for (Zone zone : part.zones()) {
             count(zone);
@@ -62,14 +61,25 @@ final class WorkCount {
         return areaByProcess;
     }
 
+    private static long items(Part part) {
+        long items = 0;
+        for (Item item : part.items()) {
+            items += item.count();
+        }
+        return items;
+    }
+
     /** Stages of one moulding: those of one name in several zones are laid together. */
-    private static long stages(Part part) {
-        return part.zones().stream()
-                .flatMap(zone -> zone.layers().stream())
-                .filter(layer -> layer.laying().isPresent())
-                .map(Layer::stage)
-                .distinct()
-                .count();
+    private static int stages(Part part) {
+        Set<String> stages = new HashSet<>();
+        for (Zone zone : part.zones()) {
+            for (Layer layer : zone.layers()) {
+                if (layer.laying().isPresent()) {
+                    stages.add(layer.stage());
+                }
+            }
+        }
+        return stages.size();
     }
 
     private void count(Zone zone) {

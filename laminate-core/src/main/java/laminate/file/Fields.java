@@ -161,6 +161,14 @@ final class Fields {
         complainOfMissing(wanted, message);
     }
 
+    /** The single value of a key as it is written, if one stands; the key has to be asked for all the same. */
+    Optional<String> word(String key) {
+        Node.Entry entry = mapping.entries().get(key);
+        return entry != null && entry.value() instanceof Node.Scalar scalar
+                ? Optional.of(scalar.text())
+                : Optional.empty();
+    }
+
     /** Where the mapping stands, for what is wrong with it as a whole. */
     Node node() {
         return mapping;

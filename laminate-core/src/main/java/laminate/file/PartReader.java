@@ -8,14 +8,12 @@ import static laminate.file.Scalars.pieces;
 import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.text;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import laminate.estimate.PriceList;
 import laminate.material.Materials;
 import laminate.part.BeamPlan;
 import laminate.part.Item;
@@ -39,7 +37,7 @@ final class PartReader {
     private final Materials library;
     private final Overrides overrides;
     private final MadeHere madeHere;
-    private final Reading<Path> beside = new Beside();
+    private final Beside beside;
 
     PartReader(Path file, Materials library, Overrides overrides) {
         this(file, library, overrides, MadeHere.first(file));
@@ -50,6 +48,7 @@ final class PartReader {
         this.library = library;
         this.overrides = overrides;
         this.madeHere = madeHere;
+        this.beside = new Beside(file);
     }
 
     Optional<Job> read(Complaints complaints) {
@@ -81,13 +80,9 @@ final class PartReader {
 
     private Job job(Fields in) {
         Stock stock = stock(in);
-        Term<PriceList> statedPrices = prices(in, stock);
-        Optional<PriceList> prices = madeHere.prices(in, statedPrices);
-        Optional<String> currency =
-                prices.isPresent() ? Optional.of(prices.get().currency()) : Optional.empty();
-        Term<WorkshopFile> statedWorkshop = workshop(in, new WorkshopReader(stock, currency));
-        WorkshopFile workshop = madeHere.workshop(in, statedWorkshop);
-        ContentSet contents = Contents.set(in).orElse(workshop.contents());
+        Yard yard = new YardReader(beside, overrides, madeHere).yard(in, stock);
+        Optional<String> currency = yard.currency();
+        ContentSet contents = Contents.set(in).orElse(yard.workshop().contents());
         Term<Schedules> stated = in.stated("schedules", Schedules.reading());
         Schedules schedules = stated.value().orElse(new Schedules());
         if (!stated.flawed()) {
@@ -98,23 +93,28 @@ final class PartReader {
         ZoneNames names = new ZoneNames();
         Infusions infusions = new Infusions(overrides.changeLayers());
         var zones = zones(in, new ZoneReader(stock, schedules, names, infusions), stock, contents);
-        boolean known = !statedPrices.flawed() && !statedWorkshop.flawed();
-        MadeHere here = known ? madeHere.with(workshop, prices) : madeHere;
+        MadeHere here = madeHere.in(yard);
         var tooling = in.orElse("tooling", later(() -> tooling(currency, here)), List.<Tooling>of());
         Part part = part(in, currency, zones, names, infusions, tooling);
-        Workshop place = place(workshop.workshop());
+        Workshop place = place(yard.workshop().workshop());
         if (in.complaints().isEmpty()) {
             schedules.complainOfUnused(in.complaints());
             infusions.checkPorosities(part, place, in.complaints());
         }
-        return new Job(part, place, prices, stock.materials(), alternatives.get(), workshop.terms());
+        return new Job(
+                part,
+                place,
+                yard.prices(),
+                stock.materials(),
+                alternatives.get(),
+                yard.workshop().terms());
     }
 
     private Reading<List<Tooling>> tooling(Optional<String> currency, MadeHere here) {
         return new ToolingReader(currency, (node, complaints) -> mould(node, here, complaints)).tooling();
     }
 
-    /** The mould or plug of a part file: by hand as its own file says, whatever the part is asked to be made by. */
+    /** The mould or plug of a part file, made as that says, whatever the part is asked to be made by. */
     private Optional<Part> mould(Node node, MadeHere here, Complaints complaints) {
         Optional<Path> path = beside.read(node, complaints);
         if (path.isEmpty() || here.isMadeOnItself(path.get(), node, complaints)) {
@@ -209,56 +209,5 @@ final class PartReader {
             path.ifPresentOrElse(own::add, own::miss);
             return path;
         };
-    }
-
-    private Term<PriceList> prices(Fields in, Stock stock) {
-        return fileOr(in, "prices", overrides.prices(), Keys.PRICES, new PriceReader(stock).prices());
-    }
-
-    private Term<WorkshopFile> workshop(Fields in, WorkshopReader reader) {
-        return fileOr(in, "workshop", overrides.workshop(), Keys.WORKSHOP, reader.workshop());
-    }
-
-    /** What stands in the file that was asked for, else in the one that the part names, else in the part itself. */
-    private <T> Term<T> fileOr(Fields in, String key, Optional<Path> asked, Keys root, Reading<T> reading) {
-        if (asked.isPresent()) {
-            in.known(key);
-            Optional<T> value = reading.read(asked.get(), root, in.complaints());
-            in.given(value);
-            return value.isEmpty() ? Term.flaw() : Term.of(value.get(), in.node());
-        }
-        return in.stated(key, Reading.shortOrFull(new OfFile<>(root, reading), reading));
-    }
-
-    /** Reads the root of the file that is named. */
-    private final class OfFile<T> implements Reading<T> {
-
-        private final Keys root;
-        private final Reading<T> reading;
-
-        OfFile(Keys root, Reading<T> reading) {
-            this.root = root;
-            this.reading = reading;
-        }
-
-        @Override
-        public Optional<T> read(Node node, Complaints complaints) {
-            Optional<Path> path = beside.read(node, complaints);
-            return path.isEmpty() ? Optional.empty() : reading.read(path.get(), root, complaints);
-        }
-    }
-
-    /** The path of a file, taken from where the part file lies. */
-    private final class Beside extends ScalarReading<Path> {
-
-        @Override
-        Path of(String text) {
-            Path path = file.resolveSibling(text.strip());
-            if (!Files.exists(path)) {
-                throw new IllegalArgumentException(
-                        "there is no file " + path + "; a path is wanted that begins where the part file lies");
-            }
-            return path;
-        }
     }
 }

@@ -52,11 +52,11 @@ final class ToolingReader {
         var planned = in.optional("planned-pulls", pieces());
         var setUp = in.orElse("set-up", quantity(Dimension.TIME, Bounds.NOT_NEGATIVE), 0.0);
         var setUpPrice = in.optional("set-up-price", money(currency));
-        if (COSTS.stream().allMatch(in::stands)) {
+        if (standing(in, COSTS) == COSTS.size()) {
             in.complain("part", "price and part stand together; a mould is bought or made, only one is accepted");
         }
         for (String key : List.of("life", "planned-pulls")) {
-            if (in.stands(key) && COSTS.stream().noneMatch(in::stands)) {
+            if (in.stands(key) && standing(in, COSTS) == 0) {
                 in.complain(key, "this says nothing without what the mould costs; add price: or part:");
             }
         }
@@ -67,7 +67,7 @@ final class ToolingReader {
                     "tooling for " + process.get().map(Process::word).orElse("any process")
                             + " stands before this; one for each is accepted");
         }
-        if (STATEMENTS.stream().noneMatch(in::stands)) {
+        if (standing(in, STATEMENTS) == 0) {
             throw new IllegalArgumentException("nothing is stated here; price, part, set-up or set-up-price is wanted");
         }
         return new Tooling(
@@ -78,6 +78,14 @@ final class ToolingReader {
                 setUpPrice.get(),
                 orNone(planned.get()),
                 made.get());
+    }
+
+    private static int standing(Fields in, List<String> keys) {
+        int standing = 0;
+        for (String key : keys) {
+            standing += in.stands(key) ? 1 : 0;
+        }
+        return standing;
     }
 
     private static OptionalInt orNone(Optional<Integer> value) {

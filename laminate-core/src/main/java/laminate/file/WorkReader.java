@@ -12,7 +12,6 @@ import static laminate.file.Scalars.wholeNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import laminate.material.Figure;
 import laminate.process.ConsumableUse;
 import laminate.process.Consumables;
@@ -183,9 +182,12 @@ final class WorkReader {
         }
 
         static Optional<Counted> of(String time) {
-            return Stream.of(values())
-                    .filter(counted -> time.endsWith(counted.words))
-                    .findFirst();
+            for (Counted counted : values()) {
+                if (time.endsWith(counted.words)) {
+                    return Optional.of(counted);
+                }
+            }
+            return Optional.empty();
         }
 
         /** Layers are counted for a name of the user's own too; what is usual keeps what its name counts. */

@@ -24,7 +24,8 @@ class MutatedPartsTest {
 
     private static final long SEED = Long.getLong("seed", 20260115L);
     private static final Duration LIMIT = Duration.ofSeconds(120);
-    private static final List<String> NAMES = List.of("part.yaml", "mould.yaml", "workshop.yaml", "prices.yaml", "own.yaml");
+    private static final List<String> NAMES =
+            List.of("part.yaml", "mould.yaml", "workshop.yaml", "prices.yaml", "own.yaml");
 
     @TempDir
     private Path folder;

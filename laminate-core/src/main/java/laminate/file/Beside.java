@@ -1,0 +1,35 @@
+package laminate.file;
+
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Reads the path of a file, taken from where the part file lies. */
+final class Beside extends ScalarReading<Path> {
+
+    private final Path file;
+
+    Beside(Path file) {
+        this.file = file;
+    }
+
+    /** The path of a file that need not be there, empty where the text cannot be one. */
+    Optional<Path> path(String text) {
+        try {
+            return Optional.of(file.resolveSibling(text.strip()));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
+    @Override
+    Path of(String text) {
+        Path path = file.resolveSibling(text.strip());
+        if (!Files.exists(path)) {
+            throw new IllegalArgumentException(
+                    "there is no file " + path + "; a path is wanted that begins where the part file lies");
+        }
+        return path;
+    }
+}
