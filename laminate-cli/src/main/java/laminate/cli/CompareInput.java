@@ -91,9 +91,9 @@ final class CompareInput {
         List<Refusal> refusals = new ArrayList<>();
         for (Way way : ways(stated)) {
             try {
-                Job job = parts.read(way.file(), way.overrides());
+                Job job = parts.read(way.file(), way.overrides()).withMouldsPriced();
                 candidates.add(new Candidate(way.name(), job.part(), job.workshop(), job.prices()));
-            } catch (InputException e) {
+            } catch (InputException | IllegalArgumentException e) {
                 refusals.add(new Refusal(way.name(), e.getMessage().replace('\n', ' ')));
             }
         }

@@ -9,6 +9,7 @@ import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.text;
 
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,8 @@ final class PartReader {
     private final Overrides overrides;
     private final MadeHere madeHere;
     private final Beside beside;
+    /** The moulds read so far: one may serve several processes. */
+    private final Map<Path, Part> moulds = new HashMap<>();
 
     PartReader(Path file, Materials library, Overrides overrides) {
         this(file, library, overrides, MadeHere.first(file));
@@ -120,10 +123,14 @@ final class PartReader {
         if (path.isEmpty() || here.isMadeOnItself(path.get(), node, complaints)) {
             return Optional.empty();
         }
-        Overrides asked = overrides.forMoulds();
-        return new PartReader(path.get(), library, asked, here.on(path.get()))
-                .read(complaints)
-                .map(Job::part);
+        Part known = moulds.get(path.get());
+        return known != null ? Optional.of(known) : readMould(path.get(), here, complaints);
+    }
+
+    private Optional<Part> readMould(Path path, MadeHere here, Complaints complaints) {
+        Optional<Job> read = new PartReader(path, library, overrides.forMoulds(), here.on(path)).read(complaints);
+        read.ifPresent(job -> moulds.put(path, job.part()));
+        return read.map(Job::part);
     }
 
     private Workshop place(Workshop stated) {
