@@ -79,6 +79,29 @@ public enum PriceBasis {
     }
 
     /**
+     * The measure in which materials are kept that are measured so.
+     *
+     * @param dimension any dimension
+     * @return kg, m², m or l; empty if materials are not kept by it
+     */
+    public static Optional<PriceBasis> measureOf(Dimension dimension) {
+        return Arrays.stream(values())
+                .filter(PriceBasis::isMeasure)
+                .filter(basis ->
+                        basis.unit.filter(unit -> unit.dimension() == dimension).isPresent())
+                .findFirst();
+    }
+
+    /**
+     * The measure in which a material is kept that is sold by this: kg for a price by the pound.
+     *
+     * @return kg, m², m, l or piece; empty for hours and rolls
+     */
+    public Optional<PriceBasis> measure() {
+        return this == PIECE ? Optional.of(PIECE) : unit.flatMap(sold -> measureOf(sold.dimension()));
+    }
+
+    /**
      * Every way to write this basis that is read, its symbol first.
      *
      * @return the spellings, unmodifiable

@@ -223,7 +223,7 @@ public enum Unit {
     /** Hour. */
     HOURS("h", TIME, HOUR, Source.SI),
     /** Day of 24 hours. */
-    DAY("day", TIME, ExactFactor.DAY, Source.SI),
+    DAY("day", TIME, ExactFactor.DAY, Source.SI, "d"),
 
     /** Minute per square metre. */
     MINUTE_PER_SQUARE_METRE("min/m²", TIME_PER_AREA, ExactFactor.MINUTE, Source.SI),
