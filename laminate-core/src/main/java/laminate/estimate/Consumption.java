@@ -79,6 +79,7 @@ final class Consumption {
         return new MaterialQuantity(
                 use.material(),
                 "consumable",
+                OptionalDouble.empty(),
                 0,
                 only(use, PriceBasis.KG, amount),
                 only(use, PriceBasis.M2, amount),

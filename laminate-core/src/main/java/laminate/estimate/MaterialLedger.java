@@ -51,7 +51,10 @@ final class MaterialLedger {
                 .value();
         double perArea = laid.fibreMass() + laid.coreMass();
         double bought = (area + margin) * (1 + waste);
-        add(material.id() + " " + thickness, sheet(material, perArea * area, perArea * bought, bought), sheets);
+        add(
+                material.id() + " " + thickness,
+                sheet(material, thickness, perArea * area, perArea * bought, bought),
+                sheets);
     }
 
     /** All materials to buy: sheets as they were added, then each resin with its agent. */
@@ -81,13 +84,15 @@ final class MaterialLedger {
         return resin.use().isLaminating() ? resin.kind().word() : resin.use().word();
     }
 
-    private static MaterialQuantity sheet(Material material, double inPart, double mass, double area) {
+    private static MaterialQuantity sheet(
+            Material material, double thickness, double inPart, double mass, double area) {
         OptionalDouble width = material.figures().valueOf(Property.ROLL_WIDTH);
         OptionalDouble length =
                 width.isPresent() ? OptionalDouble.of(area / width.getAsDouble()) : OptionalDouble.empty();
         return new MaterialQuantity(
                 material.id(),
                 material instanceof Bulker ? "bulking mat" : material.kind().word(),
+                thickness > 0 ? OptionalDouble.of(thickness) : OptionalDouble.empty(),
                 inPart,
                 OptionalDouble.of(mass),
                 OptionalDouble.of(area),
@@ -101,6 +106,7 @@ final class MaterialLedger {
         return new MaterialQuantity(
                 material.id(),
                 kind,
+                OptionalDouble.empty(),
                 inPart,
                 OptionalDouble.of(mass),
                 OptionalDouble.empty(),

@@ -9,6 +9,7 @@ import laminate.unit.Unit;
  *
  * @param material the id
  * @param kind what sort of material it is, in words
+ * @param thickness thickness of the sheet of a core (m), empty for anything else
  * @param inPart what of it ends in the parts (kg)
  * @param mass mass to buy (kg)
  * @param area area to buy (m²)
@@ -20,6 +21,7 @@ import laminate.unit.Unit;
 public record MaterialQuantity(
         String material,
         String kind,
+        OptionalDouble thickness,
         double inPart,
         OptionalDouble mass,
         OptionalDouble area,
@@ -52,11 +54,17 @@ public record MaterialQuantity(
         return si.isPresent() ? OptionalDouble.of(unit.fromSi(si.getAsDouble())) : si;
     }
 
-    /** More of the same material joins this. */
-    MaterialQuantity plus(MaterialQuantity other) {
+    /**
+     * This and more of the same material.
+     *
+     * @param other what joins this
+     * @return both together, by the measures known of either
+     */
+    public MaterialQuantity plus(MaterialQuantity other) {
         return new MaterialQuantity(
                 material,
                 kind,
+                thickness,
                 inPart + other.inPart,
                 sum(mass, other.mass),
                 sum(area, other.area),
@@ -69,7 +77,7 @@ public record MaterialQuantity(
     /** Pieces are bought whole; the little that sums leave over a whole number does not ask for one more. */
     MaterialQuantity inWholePieces() {
         OptionalDouble whole = pieces.isPresent() ? OptionalDouble.of(Math.ceil(pieces.getAsDouble() - 1e-9)) : pieces;
-        return new MaterialQuantity(material, kind, inPart, mass, area, length, rollWidth, volume, whole);
+        return new MaterialQuantity(material, kind, thickness, inPart, mass, area, length, rollWidth, volume, whole);
     }
 
     private static OptionalDouble sum(OptionalDouble one, OptionalDouble other) {

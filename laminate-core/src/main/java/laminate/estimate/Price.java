@@ -1,5 +1,6 @@
 package laminate.estimate;
 
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.unit.Dimension;
@@ -13,8 +14,9 @@ import laminate.unit.UnitPrice;
  * @param material the id
  * @param price the price by its measure
  * @param roll the roll as sold, empty where not stated
+ * @param supply how it is sold: packs, minimum, lead time, shelf life
  */
-public record Price(String material, UnitPrice price, Optional<Roll> roll) {
+public record Price(String material, UnitPrice price, Optional<Roll> roll, Supply supply) {
 
     /**
      * A roll as sold.
@@ -44,9 +46,17 @@ public record Price(String material, UnitPrice price, Optional<Roll> roll) {
     /**
      * Checks the price.
      *
-     * @throws IllegalArgumentException if it is by the hour, or by the roll without saying how much a roll is
+     * @throws IllegalArgumentException if it is by the hour, by the roll without saying how much a roll is, or a pack is
+     *     priced in another currency
      */
     public Price {
+        Objects.requireNonNull(supply, "supply");
+        for (PackPrice pack : supply.packs()) {
+            if (!pack.price().currency().equals(price.currency())) {
+                throw new IllegalArgumentException("pack " + pack.name() + " of " + material + " is priced in "
+                        + pack.price().currency() + ", the material in " + price.currency());
+            }
+        }
         if (price.basis() == PriceBasis.HOUR) {
             throw new IllegalArgumentException(material + " cannot be priced by the hour");
         }
@@ -59,13 +69,25 @@ public record Price(String material, UnitPrice price, Optional<Roll> roll) {
     }
 
     /**
+     * A price of what is weighed or measured out, or sold in the roll alone.
+     *
+     * @param material the id
+     * @param price the price by its measure
+     * @param roll the roll as sold, empty where not stated
+     * @throws IllegalArgumentException if it is by the hour, or by the roll without saying how much a roll is
+     */
+    public Price(String material, UnitPrice price, Optional<Roll> roll) {
+        this(material, price, roll, Supply.LOOSE);
+    }
+
+    /**
      * How much of a material there is to pay for, in the measure of the price. A roll is paid by the share of it used;
      * metres and yards are counted off the roll that is priced, where one is stated, and else off the material's own.
      *
      * @param quantity the material to buy
      * @return the amount; empty if the material is not known by that measure
      */
-    OptionalDouble amountOf(MaterialQuantity quantity) {
+    public OptionalDouble amountOf(MaterialQuantity quantity) {
         if (price.basis() == PriceBasis.ROLL) {
             return rolls(roll.orElseThrow(), quantity);
         }

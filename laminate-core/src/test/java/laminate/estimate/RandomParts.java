@@ -51,7 +51,7 @@ import laminate.process.Workshop;
 import laminate.theory.Lamina;
 
 /** Seeded random parts of every sort of layer, coating, process and resin, and a workshop where laps are cut too. */
-final class RandomParts {
+public final class RandomParts {
     private static final long SEED = 20260115;
     private static final List<LayUp> LAY_UPS = List.of(HAND, HAND_EPOXY, BAG, BAG_EPOXY, INFUSED);
     private static final List<Reinforcement> REINFORCEMENTS = List.of(
@@ -65,11 +65,11 @@ final class RandomParts {
             hybridCloth(0.2));
 
     /** Losses are the usual ones, with laps of 4 % in every process. */
-    static final Workshop WORKSHOP = withLoss(0.04, Loss.LAPS);
+    public static final Workshop WORKSHOP = withLoss(0.04, Loss.LAPS);
 
     private RandomParts() {}
 
-    static Stream<Part> take(int count) {
+    public static Stream<Part> take(int count) {
         return IntStream.range(0, count).mapToObj(i -> part(new Random(SEED + i)));
     }
 

@@ -1,0 +1,83 @@
+package laminate.order;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import laminate.estimate.PartEstimate;
+import laminate.estimate.Price;
+import laminate.estimate.PriceList;
+
+/**
+ * Makes the order for one or more parts: sums what they need, takes off what lies in stock, and buys the rest in the packs
+ * that cost least, never less than is needed.
+ *
+ * <pre>{@code
+ * Order order = new Ordering(prices, stock, Optional.of(LocalDate.of(2026, 3, 2))).order(List.of(lid, tank));
+ * Optional<Money> total = order.total();
+ * }</pre>
+ */
+public final class Ordering {
+    private final Map<String, Price> prices = new HashMap<>();
+    private final List<StockItem> stock;
+    private final Optional<LocalDate> wanted;
+
+    /**
+     * Makes an ordering.
+     *
+     * @param prices what materials cost and how they are sold; empty if nothing has a price
+     * @param stock what lies in the store
+     * @param wanted the day of use, against which shelf lives and lead times are held; empty if it is not known
+     */
+    public Ordering(Optional<PriceList> prices, List<StockItem> stock, Optional<LocalDate> wanted) {
+        prices.ifPresent(list -> list.prices().forEach(price -> this.prices.put(price.material(), price)));
+        this.stock = List.copyOf(stock);
+        this.wanted = Objects.requireNonNull(wanted, "wanted");
+    }
+
+    /**
+     * Orders what parts need.
+     *
+     * @param parts their estimates, each for all mouldings of the part
+     * @return the order
+     * @throws IllegalArgumentException if items are priced in another currency than materials, or all packs of a material
+     *     hold less than is needed
+     */
+    public Order order(List<PartEstimate> parts) {
+        Store store = new Store(stock, wanted);
+        List<OrderLine> lines = new ArrayList<>();
+        Set<String> missing = new LinkedHashSet<>();
+        for (Need need : NeedLedger.of(parts)) {
+            OrderLine line = line(need, store);
+            lines.add(line);
+            if (line.cost().isEmpty()) {
+                missing.add(need.material());
+            }
+        }
+        return new Order(wanted, lines, List.copyOf(missing), store.remarks());
+    }
+
+    private OrderLine line(Need need, Store store) {
+        Offer offer = Offer.of(need, Optional.ofNullable(prices.get(need.material())));
+        double amount = offer.amount();
+        double inStock = store.amount(need, offer.measure());
+        Delivery delivery =
+                offer.supply().map(supply -> Delivery.of(supply, wanted)).orElse(Delivery.UNKNOWN);
+        Offer.Purchase purchase = offer.buy(Math.max(0, amount - inStock));
+        return new OrderLine(
+                need,
+                offer.measure(),
+                amount,
+                inStock,
+                purchase.packs(),
+                purchase.bought(),
+                purchase.cost(),
+                purchase.surplusValue(),
+                delivery);
+    }
+}
