@@ -17,9 +17,10 @@ enum Keys {
                     + " alternatives zones panels beams limits infusion tooling items measured"),
     ZONE(
             "zone",
-            "name area count process resin catalyst hardener fibre-content surface fibre-mass-fraction"
+            "name area outline count process resin catalyst hardener fibre-content surface fibre-mass-fraction"
                     + " fibre-volume-fraction resin-ratio trim mirror coatings layers load-cases limits infusion"
                     + " measured"),
+    OUTLINE("outline", "length width shape-factor"),
     TRIM("trim", "edge width"),
     AGENT("agent", "id amount"),
     REINFORCEMENT_LAYER(
@@ -82,8 +83,12 @@ enum Keys {
     KNOCK_DOWN("knock-down", "mat woven"),
 
     PRICES("price file", "currency date prices"),
-    PRICE("price", "material price roll"),
+    PRICE("price", "material price roll packs minimum lead-time shelf-life"),
+    PACK("pack", "pack amount width length thickness price"),
     ROLL("roll", "width length mass"),
+
+    STOCK("stock file", "stock"),
+    STOCK_ITEM("entry of the stock", "material amount thickness use-by"),
 
     MATERIALS("material file", "materials"),
     FIBRE(

@@ -9,10 +9,12 @@ import static laminate.file.Scalars.text;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import laminate.estimate.Price;
 import laminate.estimate.PriceList;
+import laminate.estimate.Supply;
 import laminate.unit.Dimension;
 import laminate.unit.Money;
 import laminate.unit.UnitPrice;
@@ -23,7 +25,8 @@ final class PriceReader {
     private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Bounds.POSITIVE);
     private static final Reading<Double> MASS = quantity(Dimension.MASS, Bounds.POSITIVE);
 
-    private static final Reading<LocalDate> DATE = new ScalarReading<>() {
+    /** A day. */
+    static final Reading<LocalDate> DATE = new ScalarReading<>() {
         @Override
         LocalDate of(String text) {
             try {
@@ -66,18 +69,22 @@ final class PriceReader {
 
     private Price price(Fields in, Optional<String> currency, Set<String> priced) {
         var material = in.required("material", stock.anyId());
-        var price = in.required("price", Scalars.price(currency));
+        var price = in.optional("price", Scalars.price(currency));
+        if (!in.stands("price") && !in.stands("packs")) {
+            in.missing(List.of("price", "packs"), "this price has neither price nor packs; add one of them");
+        }
         var roll = in.optional("roll", mapping(Keys.ROLL, PriceReader::roll));
-        in.requireSound();
+        Optional<Supply> supply = SupplyReader.supply(in, currency);
         if (!priced.add(material.get())) {
             throw in.refusal("material", material.get() + " is priced twice; one price is accepted");
         }
-        return priced(in, material.get(), price.get(), roll.get());
+        UnitPrice unit = price.get().orElseGet(() -> SupplyReader.unitPrice(in, supply.orElseThrow()));
+        return priced(in, material.get(), unit, roll.get(), supply.orElseThrow());
     }
 
-    private static Price priced(Fields in, String material, UnitPrice price, Optional<Price.Roll> roll) {
+    private static Price priced(Fields in, String material, UnitPrice price, Optional<Price.Roll> roll, Supply supply) {
         try {
-            return new Price(material, price, roll);
+            return new Price(material, price, roll, supply);
         } catch (IllegalArgumentException e) {
             throw in.refusal("price", e.getMessage());
         }

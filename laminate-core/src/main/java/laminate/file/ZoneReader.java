@@ -9,12 +9,14 @@ import static laminate.file.Scalars.pieces;
 import static laminate.file.Scalars.quantity;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import laminate.part.Coating;
 import laminate.part.Layer;
 import laminate.part.Limits;
 import laminate.part.LoadCase;
 import laminate.part.Measured;
+import laminate.part.Outline;
 import laminate.part.Trim;
 import laminate.part.Zone;
 import laminate.process.ContentSet;
@@ -27,6 +29,8 @@ final class ZoneReader {
     private static final long MOST_LAYERS = 1_000_000;
 
     private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Bounds.POSITIVE);
+    private static final Reading<Double> SHAPE_FACTOR =
+            quantity(Dimension.FRACTION, Bounds.above(0, 1, "more than 0 % to 100 %"));
     private static final Reading<Trim> TRIM = mapping(Keys.TRIM, ZoneReader::trim);
     static final Reading<Measured> MEASURED = mapping(Keys.MEASURED, ZoneReader::measured);
 
@@ -54,6 +58,7 @@ final class ZoneReader {
     private Zone zone(Fields in, Terms part, ContentSet contents) {
         var name = in.required("name", names.ofZone());
         var area = in.required("area", quantity(Dimension.AREA, Bounds.POSITIVE));
+        var outline = in.optional("outline", later(() -> mapping(Keys.OUTLINE, ZoneReader::outline)));
         var count = in.orElse("count", pieces(), 1);
         Optional<ContentSet> own = Contents.set(in);
         var content = in.atMostOne(Contents.OF_ANY_LAYER);
@@ -67,6 +72,7 @@ final class ZoneReader {
         var limits = in.orElse("limits", later(() -> LimitsReader.limits()), Limits.NONE);
         var infusion = in.optional("infusion", later(() -> InfusionReader.infusion()));
         in.requireSound();
+        outline.get().ifPresent(drawn -> checkOutline(in, drawn, area.get()));
         List<Layer> all = counted(mirror.get() ? Mirror.of(list.get()) : list.get());
         return new Zone(
                 name.get(),
@@ -79,7 +85,8 @@ final class ZoneReader {
                 measured.get(),
                 cases.get(),
                 limits.get(),
-                infusions.ofZone(in, infusion.get(), all));
+                infusions.ofZone(in, infusion.get(), all),
+                outline.get());
     }
 
     private List<Layer> counted(List<Layer> all) {
@@ -89,6 +96,27 @@ final class ZoneReader {
                     "the zones have more than " + MOST_LAYERS + " layers by here; fewer are wanted");
         }
         return all;
+    }
+
+    private static Outline outline(Fields in) {
+        var length = in.required("length", LENGTH);
+        var width = in.required("width", LENGTH);
+        var factor = in.orElse("shape-factor", SHAPE_FACTOR, 1.0);
+        in.requireSound();
+        return new Outline(length.get(), width.get(), factor.get());
+    }
+
+    private static void checkOutline(Fields in, Outline outline, double area) {
+        if (!outline.isOf(area)) {
+            throw in.refusal(
+                    "outline",
+                    String.format(
+                            Locale.ROOT,
+                            "length times width times shape factor is %.4g m², the area %.4g m²;"
+                                    + " they are to agree within 0.5 %%",
+                            outline.area(),
+                            area));
+        }
     }
 
     private static Trim trim(Fields in) {

@@ -2,6 +2,7 @@ package laminate.part;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import laminate.part.infusion.InfusionPlan;
@@ -21,6 +22,7 @@ import laminate.process.ContentSet;
  * @param loadCases what its laminate has to carry, each by itself
  * @param limits what is asked of it, and of its panels and beams where they ask nothing themselves
  * @param infusion how it is infused by itself, empty where it is not, or only with the part as a whole
+ * @param outline its outline, empty where none is stated
  */
 public record Zone(
         String name,
@@ -33,13 +35,14 @@ public record Zone(
         Measured measured,
         List<LoadCase> loadCases,
         Limits limits,
-        Optional<InfusionPlan> infusion) {
+        Optional<InfusionPlan> infusion,
+        Optional<Outline> outline) {
 
     /**
      * Checks the zone.
      *
      * @throws IllegalArgumentException if the name is blank, the area not above zero, the count below one, the zone
-     *     without layers, or two load cases have one name
+     *     without layers, two load cases have one name, or the outline has another area than the zone
      */
     public Zone {
         Objects.requireNonNull(trim, "trim");
@@ -47,6 +50,7 @@ public record Zone(
         Objects.requireNonNull(measured, "measured");
         Objects.requireNonNull(limits, "limits");
         Objects.requireNonNull(infusion, "infusion");
+        Objects.requireNonNull(outline, "outline");
         loadCases = List.copyOf(loadCases);
         coatings = List.copyOf(coatings);
         layers = List.copyOf(layers);
@@ -63,6 +67,14 @@ public record Zone(
             throw new IllegalArgumentException(name + " has no layers");
         }
         Names.checkDistinct("load cases", names(loadCases));
+        if (outline.isPresent() && !outline.get().isOf(area)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%s: its area is %.4g m², its outline has length times width times shape factor = %.4g m²",
+                    name,
+                    area,
+                    outline.get().area()));
+        }
     }
 
     /**
@@ -87,7 +99,19 @@ public record Zone(
             Optional<Trim> trim,
             ContentSet contents,
             Measured measured) {
-        this(name, area, count, coatings, layers, trim, contents, measured, List.of(), Limits.NONE, Optional.empty());
+        this(
+                name,
+                area,
+                count,
+                coatings,
+                layers,
+                trim,
+                contents,
+                measured,
+                List.of(),
+                Limits.NONE,
+                Optional.empty(),
+                Optional.empty());
     }
 
     /**
@@ -109,7 +133,7 @@ public record Zone(
      * @return the zone
      */
     public Zone with(ContentSet set) {
-        return new Zone(name, area, count, coatings, layers, trim, set, measured, loadCases, limits, infusion);
+        return new Zone(name, area, count, coatings, layers, trim, set, measured, loadCases, limits, infusion, outline);
     }
 
     /**
@@ -120,7 +144,8 @@ public record Zone(
      * @throws IllegalArgumentException if two load cases have one name
      */
     public Zone withLoadCases(List<LoadCase> cases) {
-        return new Zone(name, area, count, coatings, layers, trim, contents, measured, cases, limits, infusion);
+        return new Zone(
+                name, area, count, coatings, layers, trim, contents, measured, cases, limits, infusion, outline);
     }
 
     /**
@@ -130,7 +155,8 @@ public record Zone(
      * @return the zone
      */
     public Zone withLimits(Limits asked) {
-        return new Zone(name, area, count, coatings, layers, trim, contents, measured, loadCases, asked, infusion);
+        return new Zone(
+                name, area, count, coatings, layers, trim, contents, measured, loadCases, asked, infusion, outline);
     }
 
     /**
@@ -141,7 +167,18 @@ public record Zone(
      */
     public Zone withInfusion(InfusionPlan plan) {
         return new Zone(
-                name, area, count, coatings, layers, trim, contents, measured, loadCases, limits, Optional.of(plan));
+                name,
+                area,
+                count,
+                coatings,
+                layers,
+                trim,
+                contents,
+                measured,
+                loadCases,
+                limits,
+                Optional.of(plan),
+                outline);
     }
 
     /**
@@ -152,7 +189,31 @@ public record Zone(
      * @throws IllegalArgumentException if there are none
      */
     public Zone withLayers(List<Layer> laid) {
-        return new Zone(name, area, count, coatings, laid, trim, contents, measured, loadCases, limits, infusion);
+        return new Zone(
+                name, area, count, coatings, laid, trim, contents, measured, loadCases, limits, infusion, outline);
+    }
+
+    /**
+     * This zone with its outline.
+     *
+     * @param drawn the outline
+     * @return the zone
+     * @throws IllegalArgumentException if the outline has another area than the zone
+     */
+    public Zone withOutline(Outline drawn) {
+        return new Zone(
+                name,
+                area,
+                count,
+                coatings,
+                layers,
+                trim,
+                contents,
+                measured,
+                loadCases,
+                limits,
+                infusion,
+                Optional.of(drawn));
     }
 
     private static List<String> names(List<LoadCase> cases) {

@@ -7,8 +7,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Part, workshop, price and material files that mean something impossible. The name tells the kind: {@code workshop-…},
- * {@code prices-…}, {@code material-…}, else a part file.
+ * Part, workshop, price, stock and material files that mean something impossible. The name tells the kind: {@code workshop-…},
+ * {@code prices-…}, {@code stock-…}, {@code material-…}, else a part file.
  */
 class BadPartsTest {
 
@@ -33,6 +33,7 @@ class BadPartsTest {
         switch (name.substring(0, Math.max(0, name.indexOf('-')))) {
             case "workshop" -> WorkshopFile.read(file, Bench.STOCK);
             case "prices" -> PriceFile.read(file, Bench.STOCK);
+            case "stock" -> StockFile.read(file, Bench.STOCK);
             case "material" -> MaterialFile.read(file, Bench.STOCK);
             default -> PartFile.read(file, Bench.STOCK);
         }

@@ -1,0 +1,81 @@
+package laminate.file;
+
+import static laminate.file.Reading.listOf;
+import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.orNone;
+import static laminate.file.Scalars.quantity;
+
+import java.util.List;
+import java.util.Optional;
+import laminate.estimate.PackPrice;
+import laminate.estimate.Supply;
+import laminate.unit.Amount;
+import laminate.unit.Dimension;
+import laminate.unit.PriceBasis;
+import laminate.unit.UnitPrice;
+
+/** Reads how a material is sold, from the fields of its price. */
+final class SupplyReader {
+    /** So much of a material, as in 25 kg or 100 pieces. */
+    static final Reading<Amount> AMOUNT = new ScalarReading<>() {
+        @Override
+        Amount of(String text) {
+            return Amount.parse(text);
+        }
+    };
+
+    private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Bounds.POSITIVE);
+    private static final Reading<Double> TIME = quantity(Dimension.TIME, Bounds.NOT_NEGATIVE);
+
+    private SupplyReader() {}
+
+    /**
+     * The supply that a price states; empty if it has been complained of.
+     *
+     * @throws Fields.Unsound if anything in the price has been complained of
+     */
+    static Optional<Supply> supply(Fields in, Optional<String> currency) {
+        var packs = in.orElse(
+                "packs", listOf(mapping(Keys.PACK, pack -> SupplyReader.pack(pack, currency))), List.<PackPrice>of());
+        var minimum = in.optional("minimum", AMOUNT);
+        var leadTime = in.optional("lead-time", TIME);
+        var shelfLife = in.optional("shelf-life", TIME);
+        in.requireSound();
+        try {
+            return Optional.of(new Supply(packs.get(), minimum.get(), orNone(leadTime.get()), orNone(shelfLife.get())));
+        } catch (IllegalArgumentException e) {
+            throw in.refusal(packs.get().isEmpty() ? "minimum" : "packs", e.getMessage());
+        }
+    }
+
+    private static PackPrice pack(Fields in, Optional<String> currency) {
+        var name = in.required("pack", Scalars.text());
+        var amount = in.optional("amount", AMOUNT);
+        var width = in.optional("width", LENGTH);
+        var length = in.optional("length", LENGTH);
+        var thickness = in.optional("thickness", LENGTH);
+        var price = in.required("price", Scalars.money(currency));
+        in.requireSound();
+        if (amount.get().isEmpty() && (width.get().isEmpty() || length.get().isEmpty())) {
+            throw new IllegalArgumentException(
+                    "this pack does not say how much it holds; add amount:, or width: and length: of a roll or sheet");
+        }
+        return new PackPrice(
+                name.get(),
+                amount.get()
+                        .orElseGet(() -> Amount.of(
+                                width.get().orElseThrow() * length.get().orElseThrow(), PriceBasis.M2)),
+                price.get(),
+                orNone(width.get()),
+                orNone(length.get()),
+                orNone(thickness.get()));
+    }
+
+    /** The price by measure that packs stand for where none is stated. */
+    static UnitPrice unitPrice(Fields in, Supply supply) {
+        if (supply.packs().stream().anyMatch(pack -> pack.thickness().isPresent())) {
+            throw in.refusal("packs", "sheets of a thickness each have a price; add price: by the m² for the estimate");
+        }
+        return supply.bestUnitPrice().orElseThrow();
+    }
+}
