@@ -74,6 +74,30 @@ public record MaterialQuantity(
                 sum(pieces, other.pieces));
     }
 
+    /**
+     * So many times as much to buy, of which no more ends in the parts.
+     *
+     * @param factor how many times, from 0
+     * @return the amounts times the factor
+     */
+    public MaterialQuantity toBuyTimes(double factor) {
+        return new MaterialQuantity(
+                material,
+                kind,
+                thickness,
+                inPart,
+                times(mass, factor),
+                times(area, factor),
+                times(length, factor),
+                rollWidth,
+                times(volume, factor),
+                times(pieces, factor));
+    }
+
+    private static OptionalDouble times(OptionalDouble amount, double factor) {
+        return amount.isPresent() ? OptionalDouble.of(amount.getAsDouble() * factor) : amount;
+    }
+
     /** Pieces are bought whole; the little that sums leave over a whole number does not ask for one more. */
     MaterialQuantity inWholePieces() {
         OptionalDouble whole = pieces.isPresent() ? OptionalDouble.of(Math.ceil(pieces.getAsDouble() - 1e-9)) : pieces;

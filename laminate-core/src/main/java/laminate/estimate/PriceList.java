@@ -2,9 +2,11 @@ package laminate.estimate;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What materials cost, in one currency on one day.
@@ -47,5 +49,33 @@ public record PriceList(String currency, Optional<LocalDate> date, List<Price> p
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * Several lists in one, as for parts that each name their own.
+     *
+     * @param lists the lists
+     * @return all their prices, with the day that they are of if it is one; empty if there is no list
+     * @throws IllegalArgumentException if they are in several currencies, or a material is priced in two ways
+     */
+    public static Optional<PriceList> joined(List<PriceList> lists) {
+        Map<String, Price> all = new LinkedHashMap<>();
+        Set<Optional<LocalDate>> dates = new LinkedHashSet<>();
+        for (PriceList list : lists) {
+            dates.add(list.date());
+            for (Price price : list.prices()) {
+                Price known = all.putIfAbsent(price.material(), price);
+                if (known != null && !known.equals(price)) {
+                    throw new IllegalArgumentException(price.material()
+                            + " is priced in two ways by the price lists of the parts; one list for all is wanted");
+                }
+            }
+        }
+        return lists.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new PriceList(
+                        lists.get(0).currency(),
+                        dates.size() == 1 ? dates.iterator().next() : Optional.empty(),
+                        List.copyOf(all.values())));
     }
 }

@@ -67,15 +67,21 @@ public record Supply(
     public Optional<UnitPrice> bestUnitPrice() {
         Optional<UnitPrice> best = Optional.empty();
         for (PackPrice pack : packs) {
-            BigDecimal amount = pack.price()
-                    .amount()
-                    .divide(pack.amount().value(), MathContext.DECIMAL64)
-                    .setScale(DECIMALS, RoundingMode.HALF_UP);
+            BigDecimal amount = price(pack);
             PriceBasis measure = pack.amount().measure();
             if (best.isEmpty() || amount.compareTo(best.get().amount()) < 0) {
                 best = Optional.of(new UnitPrice(amount, pack.price().currency(), measure));
             }
         }
         return best;
+    }
+
+    /** With as many decimals as its coins have, and more where it takes them. */
+    private static BigDecimal price(PackPrice pack) {
+        BigDecimal coins = pack.price().amount();
+        BigDecimal rounded = coins.divide(pack.amount().value(), MathContext.DECIMAL64)
+                .setScale(DECIMALS, RoundingMode.HALF_UP)
+                .stripTrailingZeros();
+        return rounded.setScale(Math.max(coins.scale(), rounded.scale()));
     }
 }

@@ -47,4 +47,21 @@ public record Need(
     public double wasted() {
         return Math.max(0, 1 - inParts - laps - trimmed);
     }
+
+    /**
+     * The same if cutting takes more than the usual waste allows for.
+     *
+     * @param area what the plan takes for the layers that it covers (m²)
+     * @param covered what those layers lie on, laps and margin included (m²)
+     * @return this if the usual waste is enough; else more of it, by what is short, as waste
+     */
+    Need atLeast(double area, double covered) {
+        double laid = inParts + laps + trimmed;
+        double all = quantity.area().orElse(0);
+        if (laid <= 0 || area <= covered / laid * (1 + ROUNDING)) {
+            return this;
+        }
+        double factor = 1 + (area - covered / laid) / all;
+        return new Need(group, quantity.toBuyTimes(factor), inParts / factor, laps / factor, trimmed / factor, each);
+    }
 }

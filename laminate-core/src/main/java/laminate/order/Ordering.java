@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +13,8 @@ import java.util.Set;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.Price;
 import laminate.estimate.PriceList;
+import laminate.order.pieces.Cutting;
+import laminate.order.pieces.MaterialCut;
 
 /**
  * Makes the order for one or more parts: sums what they need, takes off what lies in stock, and buys the rest in the packs
@@ -49,17 +52,48 @@ public final class Ordering {
      *     hold less than is needed
      */
     public Order order(List<PartEstimate> parts) {
+        return order(parts, Cutting.NONE);
+    }
+
+    /**
+     * Orders what parts need, and of what is planned to be cut no less than the plan takes.
+     *
+     * @param parts their estimates, each for all mouldings of the part
+     * @param cutting how their layers are cut
+     * @return the order
+     * @throws IllegalArgumentException if items are priced in another currency than materials, or all packs of a material
+     *     hold less than is needed
+     */
+    public Order order(List<PartEstimate> parts, Cutting cutting) {
         Store store = new Store(stock, wanted);
         List<OrderLine> lines = new ArrayList<>();
         Set<String> missing = new LinkedHashSet<>();
-        for (Need need : NeedLedger.of(parts)) {
+        List<String> remarks = new ArrayList<>();
+        for (Need reckoned : NeedLedger.of(parts)) {
+            Need need = asCut(reckoned, cutting, remarks);
             OrderLine line = line(need, store);
             lines.add(line);
             if (line.cost().isEmpty()) {
                 missing.add(need.material());
             }
         }
-        return new Order(wanted, lines, List.copyOf(missing), store.remarks());
+        remarks.addAll(store.remarks());
+        return new Order(wanted, lines, List.copyOf(missing), remarks);
+    }
+
+    private static Need asCut(Need need, Cutting cutting, List<String> remarks) {
+        Optional<MaterialCut> cut =
+                cutting.find(need.material(), need.quantity().thickness());
+        Need asCut = cut.map(plan -> need.atLeast(plan.area(), plan.covered())).orElse(need);
+        if (asCut != need) {
+            remarks.add(String.format(
+                    Locale.ROOT,
+                    "cutting %s takes %.3g m² and the usual waste allows for %.3g m²; the order goes by the plan",
+                    need.material(),
+                    asCut.quantity().area().orElseThrow(),
+                    need.quantity().area().orElseThrow()));
+        }
+        return asCut;
     }
 
     private OrderLine line(Need need, Store store) {
