@@ -35,6 +35,7 @@ public final class Main {
             MixCommand.NAME,
             JobSheetCommand.NAME,
             InfuseCommand.NAME,
+            OrderCommand.NAME,
             MaterialsCommand.NAME,
             NewCommand.NAME);
 
@@ -113,6 +114,7 @@ public final class Main {
                     case MixCommand.NAME -> new MixCommand(library);
                     case JobSheetCommand.NAME -> new JobSheetCommand(library);
                     case InfuseCommand.NAME -> new InfuseCommand(library);
+                    case OrderCommand.NAME -> new OrderCommand(library);
                     case MaterialsCommand.NAME -> new MaterialsCommand();
                     case NewCommand.NAME -> new NewCommand();
                     default -> null;

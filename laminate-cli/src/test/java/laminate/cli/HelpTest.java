@@ -18,6 +18,7 @@ class HelpTest {
                 MixCommand.NAME,
                 JobSheetCommand.NAME,
                 InfuseCommand.NAME,
+                OrderCommand.NAME,
                 MaterialsCommand.NAME,
                 NewCommand.NAME
             })

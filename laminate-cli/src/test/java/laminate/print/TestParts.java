@@ -17,6 +17,7 @@ import laminate.part.Item;
 import laminate.part.LaminaLayer;
 import laminate.part.Layer;
 import laminate.part.Measured;
+import laminate.part.Outline;
 import laminate.part.Part;
 import laminate.part.ReinforcementLayer;
 import laminate.part.Trim;
@@ -55,6 +56,18 @@ public final class TestParts {
                 new ReinforcementLayer(
                         TestMaterials.BIAXIAL, -45, false, TestMaterials.INFUSED, Optional.empty(), "first shot"));
         return new Estimator(Workshop.USUAL).estimate(Part.of("Kayak deck", List.of(Zone.of("deck", 1.9, layers))));
+    }
+
+    /** Two panels with their outline, wider than a roll of fabric and longer than a sheet of core. */
+    public static PartEstimate outlinedPanel() {
+        List<Layer> layers = List.of(
+                ReinforcementLayer.of(TestMaterials.MAT_300, TestMaterials.BY_HAND),
+                new ReinforcementLayer(TestMaterials.BIAXIAL, 0, false, TestMaterials.BY_HAND, Optional.empty(), ""),
+                CoreLayer.of(TestMaterials.FOAM, 0.01, TestMaterials.BY_HAND),
+                new ReinforcementLayer(TestMaterials.BIAXIAL, 30, false, TestMaterials.BY_HAND, Optional.empty(), ""));
+        Zone panel = Zone.of("panel", 2.1 * 1.6 * 0.9, layers).withOutline(new Outline(2.1, 1.6, 0.9));
+        return new Estimator(Workshop.USUAL)
+                .estimate(new Part("Slip panel", 2, List.of(panel), List.of(), Measured.NOTHING));
     }
 
     /** Plies given directly, whose expansion is not known. */
