@@ -9,6 +9,7 @@ import laminate.estimate.MaterialQuantity;
 import laminate.estimate.PackPrice;
 import laminate.estimate.Price;
 import laminate.estimate.Supply;
+import laminate.order.pieces.MaterialCut;
 import laminate.unit.Amount;
 import laminate.unit.Money;
 import laminate.unit.PriceBasis;
@@ -36,8 +37,8 @@ record Offer(
     /** What is bought of it. */
     record Purchase(List<PackCount> packs, double bought, Optional<Money> cost, Optional<Money> surplusValue) {}
 
-    /** How what is needed is sold, if it has a price. */
-    static Offer of(Need need, Optional<Price> price) {
+    /** How what is needed is sold, if it has a price: in packs that a plan of its cutting, if there is one, fits on. */
+    static Offer of(Need need, Optional<Price> price, Optional<MaterialCut> cut) {
         MaterialQuantity quantity = need.quantity();
         if (need.each().isPresent()) {
             return inPacks(quantity, List.of(piece(need.each().get())), Supply.LOOSE)
@@ -45,14 +46,15 @@ record Offer(
         }
         return need.group() == Group.ITEM
                 ? unpriced(need)
-                : price.flatMap(sold -> priced(quantity, sold)).orElseGet(() -> unpriced(need));
+                : price.flatMap(sold -> priced(quantity, sold, cut)).orElseGet(() -> unpriced(need));
     }
 
-    private static Optional<Offer> priced(MaterialQuantity quantity, Price price) {
+    private static Optional<Offer> priced(MaterialQuantity quantity, Price price, Optional<MaterialCut> cut) {
         Supply supply = price.supply();
         if (!supply.packs().isEmpty()) {
             List<PackPrice> fitting = supply.packs().stream()
                     .filter(pack -> pack.isOf(quantity.thickness()))
+                    .filter(pack -> cut.isEmpty() || holds(pack, quantity, cut.get()))
                     .toList();
             return inPacks(quantity, fitting, supply);
         }
@@ -65,6 +67,25 @@ record Offer(
             return inPacks(quantity, List.of(piece(new Money(each.amount(), each.currency()))), supply);
         }
         return loose(quantity, price);
+    }
+
+    /** A pack of unknown width is trusted to. */
+    private static boolean holds(PackPrice pack, MaterialQuantity quantity, MaterialCut cut) {
+        if (pack.width().isEmpty()) {
+            return true;
+        }
+        double width = pack.width().getAsDouble();
+        return cut.canBeCutFrom(width, pack.length().isPresent() ? pack.length() : length(pack, width, quantity));
+    }
+
+    private static OptionalDouble length(PackPrice pack, double width, MaterialQuantity quantity) {
+        OptionalDouble all = quantity.amount(pack.amount().measure());
+        return all.isEmpty() || all.getAsDouble() == 0 || quantity.area().isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(pack.amount().value().doubleValue()
+                        / all.getAsDouble()
+                        * quantity.area().getAsDouble()
+                        / width);
     }
 
     private static PackPrice piece(Money each) {

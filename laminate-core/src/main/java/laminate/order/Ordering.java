@@ -70,8 +70,10 @@ public final class Ordering {
         Set<String> missing = new LinkedHashSet<>();
         List<String> remarks = new ArrayList<>();
         for (Need reckoned : NeedLedger.of(parts)) {
-            Need need = asCut(reckoned, cutting, remarks);
-            OrderLine line = line(need, store);
+            Optional<MaterialCut> cut =
+                    cutting.find(reckoned.material(), reckoned.quantity().thickness());
+            Need need = cut.map(plan -> asCut(reckoned, plan, remarks)).orElse(reckoned);
+            OrderLine line = line(need, store, cut);
             lines.add(line);
             if (line.cost().isEmpty()) {
                 missing.add(need.material());
@@ -81,10 +83,8 @@ public final class Ordering {
         return new Order(wanted, lines, List.copyOf(missing), remarks);
     }
 
-    private static Need asCut(Need need, Cutting cutting, List<String> remarks) {
-        Optional<MaterialCut> cut =
-                cutting.find(need.material(), need.quantity().thickness());
-        Need asCut = cut.map(plan -> need.atLeast(plan.area(), plan.covered())).orElse(need);
+    private static Need asCut(Need need, MaterialCut plan, List<String> remarks) {
+        Need asCut = need.atLeast(plan.area(), plan.covered());
         if (asCut != need) {
             remarks.add(String.format(
                     Locale.ROOT,
@@ -96,8 +96,8 @@ public final class Ordering {
         return asCut;
     }
 
-    private OrderLine line(Need need, Store store) {
-        Offer offer = Offer.of(need, Optional.ofNullable(prices.get(need.material())));
+    private OrderLine line(Need need, Store store, Optional<MaterialCut> cut) {
+        Offer offer = Offer.of(need, Optional.ofNullable(prices.get(need.material())), cut);
         double amount = offer.amount();
         double inStock = store.amount(need, offer.measure());
         Delivery delivery =

@@ -229,8 +229,8 @@ class OrderingTest {
         PartEstimate cored = estimate(
                 part(zone(1, CoreLayer.of(PVC, 0.010, HAND), hand(mat(0.3)), CoreLayer.of(PVC, 0.020, HAND))),
                 withoutLosses());
-        PackPrice thin = sheet("10 mm", 0.010, "30 GBP");
-        PackPrice thick = sheet("20 mm", 0.020, "55 GBP");
+        PackPrice thin = thick("10 mm", 0.010, "30 GBP");
+        PackPrice thick = thick("20 mm", 0.020, "55 GBP");
         Supply supply =
                 new Supply(List.of(thin, thick), Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
         Price price = new Price("pvc-80", UnitPrice.parse("30 GBP/m²"), Optional.empty(), supply);
@@ -248,7 +248,7 @@ class OrderingTest {
         assertThat(half.missing()).contains("pvc-80");
     }
 
-    private static PackPrice sheet(String name, double thickness, String price) {
+    private static PackPrice thick(String name, double thickness, String price) {
         return new PackPrice(
                 name,
                 Amount.parse("2 m²"),
@@ -398,6 +398,34 @@ class OrderingTest {
         assertThat(line(order, "mat-300").amount()).isCloseTo(taken, within(1e-9));
         assertThat(line(order, "mat-300").need().wasted()).isCloseTo(1 - 0.72 / 0.75, within(1e-9));
         assertThat(order.remarks()).singleElement().asString().startsWith("cutting mat-300 takes 0.750 m²");
+    }
+
+    /** Half sheets are cheaper by the area here, but a piece of 1.1 m is not cut from 0.6 m. */
+    @Test
+    void onlyPacksThatThePlanFitsOnAreBought() {
+        Part lid = part(Zone.of("lid", 1.1 * 0.7, List.of(CoreLayer.of(PVC, 0.010, HAND)))
+                .withOutline(new Outline(1.1, 0.7, 1)));
+        Supply supply = new Supply(
+                List.of(sheet("sheet", 1.2, "30 GBP"), sheet("half sheet", 0.6, "10 GBP")),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        Optional<PriceList> prices = list(new Price("pvc-80", UnitPrice.parse("30 GBP/m²"), Optional.empty(), supply));
+        List<PartEstimate> parts = List.of(estimate(lid, Workshop.USUAL));
+        Ordering ordering = new Ordering(prices, List.of(), Optional.empty());
+        assertThat(bought(line(ordering.order(parts), "pvc-80"))).isEqualTo("2 half sheet");
+        Cutting cutting = new CuttingPlanner(prices, CuttingRules.USUAL).plan(parts);
+        assertThat(bought(line(ordering.order(parts, cutting), "pvc-80"))).isEqualTo("1 sheet");
+    }
+
+    private static PackPrice sheet(String name, double length, String price) {
+        return new PackPrice(
+                name,
+                Amount.of(length, PriceBasis.M2),
+                Money.parse(price),
+                OptionalDouble.of(1),
+                OptionalDouble.of(length),
+                OptionalDouble.empty());
     }
 
     /** Rather than a benchmark: the figure to reach is 2 s, and it takes some hundredths of one. */

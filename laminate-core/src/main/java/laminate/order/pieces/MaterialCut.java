@@ -3,6 +3,7 @@ package laminate.order.pieces;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import laminate.order.cut.Pull;
 import laminate.order.cut.RollPlan;
 import laminate.order.cut.SheetPlan;
 
@@ -21,6 +22,8 @@ public record MaterialCut(
         double covered,
         Optional<RollPlan> roll,
         Optional<SheetPlan> sheets) {
+    private static final double ROUNDING = 1e-9;
+
     /**
      * Checks that there is one plan.
      *
@@ -54,5 +57,24 @@ public record MaterialCut(
     public double yieldFraction() {
         return roll.map(RollPlan::yieldFraction)
                 .orElseGet(() -> sheets.orElseThrow().yieldFraction());
+    }
+
+    /**
+     * Whether the pieces of the plan can be cut from another roll or sheet.
+     *
+     * @param width its width (m)
+     * @param length its length (m), empty if it is not known
+     * @return true if it is no narrower than the planned one, and no shorter than the planned sheet or the longest pull
+     */
+    public boolean canBeCutFrom(double width, OptionalDouble length) {
+        double planned =
+                roll.map(RollPlan::width).orElseGet(() -> sheets.orElseThrow().width());
+        double longest = roll.map(MaterialCut::longestPull)
+                .orElseGet(() -> sheets.orElseThrow().length());
+        return width >= planned * (1 - ROUNDING) && length.orElse(longest) >= longest * (1 - ROUNDING);
+    }
+
+    private static double longestPull(RollPlan plan) {
+        return plan.pulls().stream().mapToDouble(Pull::length).max().orElse(0);
     }
 }
