@@ -28,16 +28,33 @@ class SamplesTest {
         COMPARE("compare", "-compare", "tooling:.*"),
         MIX("mix", "-mix", ANY),
         JOBSHEET("jobsheet", "-jobsheet", "tooling:.*"),
-        INFUSE("infuse", "-infuse", "\\s*infusion:.*");
+        INFUSE("infuse", "-infuse", "\\s*infusion:.*"),
+        ORDER(
+                "order",
+                "-order",
+                "\\s*outline:.*",
+                "--cutting",
+                "--stock",
+                "samples/lake-club/stock.yaml",
+                "--date",
+                "2026-03-02");
 
         private final String word;
         private final String suffix;
         private final String wanted;
+        private final List<String> options;
 
-        Command(String word, String suffix, String wanted) {
+        Command(String word, String suffix, String wanted, String... options) {
             this.word = word;
             this.suffix = suffix;
             this.wanted = wanted;
+            this.options = List.of(options);
+        }
+
+        Program.Run run(String part) {
+            List<String> arguments = new ArrayList<>(List.of(word, "samples/lake-club/" + part + ".yaml"));
+            arguments.addAll(options);
+            return Program.run(arguments.toArray(String[]::new));
         }
     }
 
@@ -84,7 +101,7 @@ class SamplesTest {
     @ParameterizedTest
     @MethodSource("jobs")
     void givesItsAcceptedOutput(Job job) throws IOException {
-        Program.Run run = Program.run(job.command().word, "samples/lake-club/" + job.part() + ".yaml");
+        Program.Run run = job.command().run(job.part());
 
         assertThat(run.complaints()).isEmpty();
         assertThat(run.exitCode()).isZero();

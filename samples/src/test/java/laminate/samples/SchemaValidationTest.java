@@ -42,6 +42,7 @@ class SchemaValidationTest {
             zones:
               - name: lid
                 area: 0.62 m²
+                outline: {length: 1020 mm, width: 640 mm, shape-factor: 95 %}
                 coatings: [{gelcoat: gelcoat-iso, wet-film: 0.5 mm}]
                 layers:
                   - {reinforcement: mat-450, fibre-mass-fraction: 32 %}
@@ -99,7 +100,8 @@ class SchemaValidationTest {
             tooling: [{process: infusion, price: 1400 GBP, life: 300}, {set-up: 6 h}, {part: mould.yaml, planned-pulls: 50}]
             """;
 
-    private static final Map<String, String> OTHERS = Map.of("workshop", """
+    private static final Map<String, String> OTHERS =
+            Map.of("workshop", """
             temperature: 18 °C
             fibre-content: [{process: infusion, kind: mat, fibre-volume-fraction: 25 %}]
             loss: {infusion: {resin: 8 %, lines: 0.35 kg}}
@@ -127,7 +129,21 @@ class SchemaValidationTest {
             """, "prices", """
             currency: GBP
             date: 2026-01-15
-            prices: [{material: mat-450, price: 3.10 GBP/kg, roll: {width: 1.27 m, mass: 35 kg}}]
+            prices:
+              - {material: mat-450, price: 3.10 GBP/kg, roll: {width: 1.27 m, mass: 35 kg}}
+              - material: polyester-ortho
+                packs: [{pack: drum, amount: 25 kg, price: 102.50 GBP}]
+                minimum: 50 kg
+                lead-time: 3 d
+                shelf-life: 180 d
+              - material: pvc-80
+                price: 24.50 GBP/m²
+                packs: [{pack: sheet, width: 1 m, length: 1.2 m, thickness: 10 mm, price: 29.40 GBP}]
+            """, "stock", """
+            stock:
+              - {material: mat-450, amount: 4.5 kg, use-by: 2026-05-01}
+              - {material: gloves, amount: 40 pieces}
+              - {material: pvc-80, amount: 1.44 m², thickness: 10 mm}
             """, "material", """
             material: own
             kind: hardener
@@ -169,12 +185,14 @@ class SchemaValidationTest {
             return "part";
         } else if (yaml.matches("(?s)(.*\\n)?prices:.*")) {
             return "prices";
+        } else if (yaml.matches("(?s)(.*\\n)?stock:.*")) {
+            return "stock";
         }
         return yaml.matches("(?s)(.*\\n)?materials?:.*") ? "material" : "workshop";
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"part", "workshop", "prices", "material"})
+    @ValueSource(strings = {"part", "workshop", "prices", "stock", "material"})
     void isASchemaOfDraft202012(String kind) {
         JsonSchema standard = FACTORY.getSchema(SchemaLocation.of(SchemaId.V202012));
 
@@ -193,7 +211,7 @@ class SchemaValidationTest {
 
     @Test
     void thereAreSamplesOfAllKindsButMaterials() throws IOException {
-        assertThat(samples().stream().map(file -> kindOf(read(file)))).contains("part", "workshop", "prices");
+        assertThat(samples().stream().map(file -> kindOf(read(file)))).contains("part", "workshop", "prices", "stock");
     }
 
     @Test
@@ -236,6 +254,8 @@ class SchemaValidationTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "', width: 640 mm' | ''", // an outline without its width
+                "shape-factor: 95 % | shape-factor: 0.95", // a share without its sign
                 "area: 0.62 m² | areaa: 0.62 m²", // an unknown key
                 "area: 0.62 m² | area: 0.62", // a bare number
                 "area: 0.62 m² | area: 0.62 mm", // a unit of another dimension
@@ -379,7 +399,7 @@ class SchemaValidationTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"workshop", "prices", "material"})
+    @ValueSource(strings = {"workshop", "prices", "stock", "material"})
     void takesTheOtherFilesThatTheSlipsAreMadeIn(String kind) {
         assertThat(faults(kind, OTHERS.get(kind))).isEmpty();
     }
@@ -419,6 +439,16 @@ class SchemaValidationTest {
                 "prices | 3.10 GBP/kg | 3.10 GBP/h", // a material by the hour
                 "prices | 2026-01-15 | 15 January", // no date
                 "prices | 'width: 1.27 m, ' | ''", // a roll without its width
+                "prices | 'packs: [{pack: drum, amount: 25 kg, price: 102.50 GBP}]' | ''", // neither price nor packs
+                "prices | 'amount: 25 kg, ' | ''", // a pack that holds nobody knows what
+                "prices | 102.50 GBP | 102.50 GBP/kg", // a pack by the measure
+                "prices | minimum: 50 kg | minimum: 50", // an amount without its measure
+                "prices | lead-time: 3 d | lead-time: 3", // a bare number
+                "prices | 'length: 1.2 m, ' | ''", // a sheet without its length
+                "stock | 4.5 kg | 4.5", // an amount without its measure
+                "stock | 40 pieces | 40 boxes", // an unknown measure
+                "stock | 2026-05-01 | 1 May", // no date
+                "stock | 'amount: 1.44 m², ' | ''", // a missing key
                 "material | 1010 kg/m³ | 1010 kg", // a unit of another dimension
                 "material | status: user | status: guess", // an unknown status
                 "material | kind: hardener | kind: hardner", // an unknown kind
