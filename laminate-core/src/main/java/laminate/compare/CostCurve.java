@@ -85,6 +85,15 @@ public record CostCurve(Money setUp, Optional<Money> mould, OptionalInt life, Mo
     }
 
     /**
+     * What each part costs once it is set up and the moulds are there.
+     *
+     * @return R/m, rounded half up to the smallest coin like every amount here
+     */
+    public Money each() {
+        return money(coins(running), 1);
+    }
+
+    /**
      * The curve as data.
      *
      * @param counts numbers of parts, in any order

@@ -13,6 +13,9 @@ import laminate.check.Subject;
  * @param values in the order of the alternatives, in the measure's SI unit; empty where one has no such thing
  */
 public record Row(Subject subject, Measure measure, List<OptionalDouble> values) {
+    /** A smaller share is rounding of the computer: what was made equal is equal. */
+    private static final double ROUNDING = 1e-12;
+
     /**
      * Keeps a copy.
      *
@@ -43,7 +46,7 @@ public record Row(Subject subject, Measure measure, List<OptionalDouble> values)
         }
         double by = first.getAsDouble();
         double of = other.getAsDouble();
-        return of == by
+        return Math.abs(of - by) <= ROUNDING * Math.abs(by)
                 ? OptionalDouble.of(0)
                 : by == 0 ? OptionalDouble.empty() : OptionalDouble.of((of - by) / Math.abs(by));
     }

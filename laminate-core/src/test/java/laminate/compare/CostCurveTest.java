@@ -45,6 +45,12 @@ class CostCurveTest {
                 .isEqualTo(new CostCurve.Point(parts, gbp(total), gbp(each)));
     }
 
+    /** 781.95 for 6 is 130.325. */
+    @Test
+    void roundsEachPartUpLikeEveryAmount() {
+        assertThat(curve("0.00", "0.00", 1, "781.95", 6).each()).isEqualTo(gbp("130.33"));
+    }
+
     @Test
     void withoutALifeOneMouldLastsForever() {
         CostCurve curve = new CostCurve(gbp("0.00"), Optional.of(gbp("500.00")), OptionalInt.empty(), gbp("10.00"), 1);

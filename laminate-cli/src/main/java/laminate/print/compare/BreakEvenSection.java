@@ -51,7 +51,7 @@ final class BreakEvenSection {
                             curve.life().isPresent()
                                     ? Integer.toString(curve.life().getAsInt())
                                     : "",
-                            amount(curve.running().times(1.0 / curve.mouldings()))));
+                            amount(curve.each())));
         }
         return table.build();
     }
