@@ -3,8 +3,10 @@ package laminate.print;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.unit.JsonNumbers;
+import laminate.unit.Money;
 import laminate.unit.Unit;
 
 /**
@@ -85,6 +87,26 @@ public final class CsvWriter {
      */
     public CsvWriter number(OptionalDouble si, Unit unit) {
         return si.isPresent() ? number(si.getAsDouble(), unit) : nothing();
+    }
+
+    /**
+     * Writes a field with an amount of money as it is rounded, without its currency.
+     *
+     * @param money the amount
+     * @return this
+     */
+    public CsvWriter amount(Money money) {
+        return field(money.amount().toPlainString());
+    }
+
+    /**
+     * Writes a field with an amount of money, empty where there is none.
+     *
+     * @param money the amount
+     * @return this
+     */
+    public CsvWriter amount(Optional<Money> money) {
+        return money.isPresent() ? amount(money.get()) : nothing();
     }
 
     /**

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import laminate.unit.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -79,6 +81,16 @@ class WritersTest {
         json.key("k");
         assertThatThrownBy(json::end).isInstanceOf(IllegalStateException.class);
         assertThatThrownBy(() -> json.number(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void csvAmountsKeepTheirSign() {
+        StringBuilder out = new StringBuilder();
+        new CsvWriter(out)
+                .amount(Money.parse("-1.83 GBP"))
+                .amount(Optional.empty())
+                .end();
+        assertThat(out).hasToString("-1.83,\r\n");
     }
 
     @Test

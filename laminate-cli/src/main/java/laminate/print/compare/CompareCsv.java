@@ -120,9 +120,9 @@ public final class CompareCsv implements Printer<SideBySide> {
                     .text(row.name())
                     .text(currency(row));
             for (int i = 0; i < row.each().size(); i++) {
-                csv.text(row.each().get(i).map(CompareCsv::amount).orElse(""));
+                csv.amount(row.each().get(i));
                 if (i > 0) {
-                    csv.text(row.extra(i).map(CompareCsv::amount).orElse(""));
+                    csv.amount(row.extra(i));
                 }
             }
             csv.end();
@@ -149,7 +149,7 @@ public final class CompareCsv implements Printer<SideBySide> {
             for (Alternative way : ways.alternatives()) {
                 if (way.curve().isPresent()) {
                     CostCurve.Point point = way.curve().get().at(parts);
-                    csv.text(amount(point.total())).text(amount(point.each()));
+                    csv.amount(point.total()).amount(point.each());
                 } else {
                     csv.nothing().nothing();
                 }
@@ -178,9 +178,5 @@ public final class CompareCsv implements Printer<SideBySide> {
                 headings.add(ways.alternatives().get(i).name() + " " + beside);
             }
         }
-    }
-
-    private static String amount(Money money) {
-        return money.amount().toPlainString();
     }
 }
