@@ -1,6 +1,7 @@
 package laminate.cli;
 
 import java.util.List;
+import java.util.Locale;
 import laminate.compare.Basis;
 import laminate.compare.CompareOptions;
 import laminate.compare.Means;
@@ -60,18 +61,18 @@ final class CompareCommand extends Command {
     private final OptionSpec same = option(
             "--same",
             "WHAT",
-            new Words<>(Same.values(), Same::name),
+            new Words<>(Same.values(), CompareCommand::word),
             "What is held equal: reinforcement (the default), stiffness or weight, zone by zone.");
     private final OptionSpec by = option(
             "--by",
             "MEANS",
-            new Words<>(By.values(), By::name),
+            new Words<>(By.values(), CompareCommand::word),
             "What is changed until stiffness or weight is equal: weights of all reinforcement, then the nearest whole"
                     + " layers (the default), or the thickness of the core.");
     private final OptionSpec along = option(
             "--along",
             "AXIS",
-            new Words<>(Along.values(), Along::name),
+            new Words<>(Along.values(), CompareCommand::word),
             "Bending stiffness along x (the default) or y is held equal.");
     private final PageOptions page = new PageOptions(
             this,
@@ -89,6 +90,10 @@ final class CompareCommand extends Command {
                 "laminate compare plywood.yaml sandwich.yaml --same stiffness --by core",
                 "laminate compare locker-lid.yaml --format csv --table curve -o curve.csv");
         ways = new CompareInput(this, library);
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
     }
 
     @Override

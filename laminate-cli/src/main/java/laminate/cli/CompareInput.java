@@ -2,10 +2,12 @@ package laminate.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import laminate.compare.Candidate;
 import laminate.compare.CompareOptions;
@@ -14,8 +16,11 @@ import laminate.compare.SideBySide;
 import laminate.file.InputException;
 import laminate.file.Job;
 import laminate.file.Overrides;
+import laminate.material.Material;
 import laminate.material.Materials;
+import laminate.material.Resin;
 import laminate.process.Process;
+import laminate.unit.Nearest;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
 
@@ -25,6 +30,7 @@ import picocli.CommandLine.TypeConversionException;
  */
 final class CompareInput {
     private static final String AS_STATED = "as stated";
+    private static final String LIST = "'laminate materials --kind resin' lists them";
 
     private final PartInput parts;
     private final OptionSpec processes;
@@ -87,6 +93,7 @@ final class CompareInput {
      */
     SideBySide compare(CompareOptions options) {
         Map<Path, Job> stated = stated();
+        Command.all(schedules, Replacement.class).forEach(this::check);
         List<Candidate> candidates = new ArrayList<>();
         List<Refusal> refusals = new ArrayList<>();
         for (Way way : ways(stated)) {
@@ -119,13 +126,45 @@ final class CompareInput {
     }
 
     private Job checked(Job job) {
-        for (String resin : Command.all(resins, String.class)) {
-            if (job.materials().find(resin).isEmpty()) {
-                throw new IllegalArgumentException(
-                        "no resin is called " + resin + "; 'laminate materials --kind resin'" + " lists them");
+        List<String> wrong = new ArrayList<>();
+        for (String resin : distinct(resins, String.class)) {
+            Optional<Material> found = job.materials().find(resin);
+            if (found.isEmpty()) {
+                wrong.add("no resin is called " + resin + "; "
+                        + didYouMean(resin, job.materials().ids()) + LIST);
+            } else if (!(found.get() instanceof Resin)) {
+                wrong.add(resin + " is no resin; " + LIST);
             }
         }
+        if (!wrong.isEmpty()) {
+            throw new IllegalArgumentException(String.join("\n", wrong));
+        }
         return job;
+    }
+
+    /** A schedule that no file has is a slip, not a way that cannot be. */
+    private void check(Replacement replacement) {
+        List<String> complaints = new ArrayList<>();
+        for (Path file : parts.parts()) {
+            try {
+                parts.read(file, parts.overrides().withSchedules(replacement.schedules()));
+                return;
+            } catch (InputException e) {
+                complaints.add(e.getMessage());
+            }
+        }
+        throw new UnusableInputException(String.join(System.lineSeparator(), complaints));
+    }
+
+    private static String didYouMean(String text, Collection<String> names) {
+        return Nearest.of(text, names)
+                .map(near -> "did you mean " + near + "? ")
+                .orElse("");
+    }
+
+    /** What is asked for twice is one way. */
+    private static <T> List<T> distinct(OptionSpec option, Class<T> type) {
+        return Command.all(option, type).stream().distinct().toList();
     }
 
     private List<Way> ways(Map<Path, Job> stated) {
@@ -146,14 +185,14 @@ final class CompareInput {
     /** Each file by each process, resin and schedule. */
     private List<Way> asked(String part, Path file, boolean manyFiles) {
         List<Way> ways = List.of(new Way(part, file, parts.overrides()));
-        List<Process> wanted = Command.all(processes, Process.class);
+        List<Process> wanted = distinct(processes, Process.class);
         boolean choiceIsLeft = !manyFiles
                 && wanted.isEmpty()
                 && Command.all(resins, String.class).isEmpty()
                 && Command.all(schedules, Replacement.class).isEmpty();
         ways = by(choiceIsLeft ? List.of(Process.values()) : wanted, ways, CompareInput::byProcess);
-        ways = by(Command.all(resins, String.class), ways, CompareInput::byResin);
-        return by(Command.all(schedules, Replacement.class), ways, CompareInput::bySchedule);
+        ways = by(distinct(resins, String.class), ways, CompareInput::byResin);
+        return by(distinct(schedules, Replacement.class), ways, CompareInput::bySchedule);
     }
 
     /** Makes a way of a way. */
@@ -220,6 +259,7 @@ final class CompareInput {
         List<String> names = new ArrayList<>();
         candidates.forEach(candidate -> names.add(candidate.name()));
         refusals.forEach(refusal -> names.add(refusal.name() + " (cannot be)"));
-        throw new UnusableInputException("no way is called " + wanted + "; accepted: " + String.join(", ", names));
+        throw new UnusableInputException("no way is called " + wanted + "; " + didYouMean(wanted, names) + "accepted: "
+                + String.join(", ", names));
     }
 }

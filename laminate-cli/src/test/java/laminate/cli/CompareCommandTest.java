@@ -76,6 +76,7 @@ class CompareCommandTest {
         assertThat(ways("compare", lid, "--resin", "polyester-iso,vinylester")).isEqualTo("polyester-iso, vinylester");
         assertThat(ways("compare", lid, "--process", "vacuum-bag,hand-lay-up", "--resin", "polyester-iso"))
                 .isEqualTo("vacuum bag, polyester-iso, hand lay-up, polyester-iso");
+        assertThat(ways("compare", lid, "--process", "infusion,infusion")).isEqualTo("as stated, infusion");
         Path other = write("other.yaml", LID.replace("part: Lid", "part: Other lid"));
         assertThat(ways("compare", lid, other)).isEqualTo("Lid, Other lid");
         Path copy = write("copy.yaml", LID);
@@ -135,6 +136,13 @@ class CompareCommandTest {
         assertThat(resin.exitCode()).isEqualTo(ExitCode.UNUSABLE_INPUT);
         assertThat(resin.out()).isEmpty();
         assertThat(resin.err()).contains("no resin is called glue");
+        Run near = laminate("compare", lid, "--resin", "vinylster,mat-300");
+        assertThat(near.exitCode()).isEqualTo(ExitCode.UNUSABLE_INPUT);
+        assertThat(near.err()).contains("did you mean vinylester? ", "mat-300 is no resin; ");
+        Run schedule = laminate("compare", lid, "--schedule", "shell=thick-shel");
+        assertThat(schedule.exitCode()).isEqualTo(ExitCode.UNUSABLE_INPUT);
+        assertThat(schedule.out()).isEmpty();
+        assertThat(schedule.err()).contains("lid.yaml:1:1: ", "did you mean thick-shell?");
         Path typo = write("typo.yaml", LID.replace("area: 1 m²", "aera: 1 m²"));
         Run file = laminate("compare", lid, typo, folder.resolve("none.yaml"));
         assertThat(file.exitCode()).isEqualTo(ExitCode.UNUSABLE_INPUT);
@@ -150,6 +158,7 @@ class CompareCommandTest {
                 "--along y",
                 "--along y --same weight",
                 "--same money",
+                "--along z",
                 "--process magic",
                 "--schedule shell",
                 "--schedule shell=",
@@ -162,6 +171,12 @@ class CompareCommandTest {
         assertThat(run.exitCode()).isEqualTo(ExitCode.WRONG_USAGE);
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).startsWith("laminate: ").endsWith("Try 'laminate compare --help'.\n");
+    }
+
+    @Test
+    void acceptedWordsAreToldAsTheyAreWritten() {
+        assertThat(laminate("compare", lid, "--same", "stifness").err())
+                .contains("'stifness' is not one of reinforcement, stiffness, weight");
     }
 
     @Test

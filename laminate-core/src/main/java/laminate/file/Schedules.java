@@ -132,7 +132,8 @@ final class Schedules {
             if (!used.contains(name)) {
                 complaints.at(
                         byName.get(name).key(),
-                        "the schedule " + name + " is never used; use it by {schedule: " + name + "}, or take it out");
+                        "the schedule " + name + " is never used; use it by {schedule: " + name
+                                + "}, name it under alternatives: as a choice to compare, or take it out");
             }
         }
     }
