@@ -42,7 +42,7 @@ final class GelVerdict {
 
     private static String reason(Verdict verdict, Fill fill, GelReading gel, Figure share, OptionalDouble usable) {
         return switch (verdict) {
-            case NEVER_FULL -> "it never fills: the resin sets, or the driving pressure is used up, before the vent";
+            case NEVER_FULL -> "the resin sets, or the driving pressure is used up, before the vent is reached";
             case NOT_JUDGED -> "full after " + minutes(fill.time()) + "; " + gel.why();
             case TOO_LATE -> "full after " + minutes(fill.time()) + ", later than " + within(share, gel, usable);
             case DOUBTFUL ->
