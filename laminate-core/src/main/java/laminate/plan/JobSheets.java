@@ -10,7 +10,11 @@ import laminate.plan.JobSheet.Page;
 import laminate.plan.JobSheet.Reading;
 import laminate.plan.JobSheet.Step;
 
-/** Writes the page of a stage: mixes and layers in the order of the work, so that a mix is stirred as it is wanted. */
+/**
+ * Writes the page of a stage, mixes and layers in the order of the work: a mix stands before the layer that it is the first
+ * to wet, though it may be stirred only within that layer, as the one before is used up. What is infused lies dry, bagged and
+ * tight before its resin is mixed, and the first mix is ready before the feed is opened.
+ */
 final class JobSheets {
     /** A layer that is covered but for rounding needs no further mix. */
     private static final double SLACK = 1e-9;
@@ -54,8 +58,9 @@ final class JobSheets {
             steps.add(new Step(Action.LAY_DRY, Optional.empty(), Optional.of(layer)));
         }
         add(Action.BAG);
-        stirUntil(1);
+        stirUntil(2 * SLACK);
         add(Action.INFUSE);
+        stirUntil(1);
     }
 
     private void addWet() {
@@ -65,10 +70,10 @@ final class JobSheets {
         }
         double laid = 0;
         for (StageLayer layer : stage.layers()) {
-            stirUntil(all > 0 ? laid / all + 2 * SLACK : 1);
+            laid += layer.resin();
+            stirUntil(all > 0 ? Math.max(laid / all, 2 * SLACK) : 1);
             Action action = stage.kind().isCoat() ? Action.COAT : Action.LAY;
             steps.add(new Step(action, Optional.empty(), Optional.of(layer)));
-            laid += layer.resin();
         }
         stirUntil(1);
     }

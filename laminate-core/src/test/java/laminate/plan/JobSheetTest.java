@@ -45,10 +45,10 @@ class JobSheetTest {
         }
     }
 
-    /** When a layer is laid, the mixes stirred so far reach at least to its first wetting, and no mix stands ready early. */
+    /** The mixes above a layer wet it to its end, and the last of them wets no layer above it. */
     @ParameterizedTest
     @MethodSource("parts")
-    void aMixIsStirredAsItIsWanted(Part part) {
+    void aMixStandsBeforeTheFirstLayerThatItWets(Part part) {
         for (JobSheet.Page page :
                 JobSheet.of(PlanParts.plan(part, workshop(20, 1))).pages()) {
             Stage stage = page.stage();
@@ -60,14 +60,27 @@ class JobSheetTest {
             double each = stage.mixes().get(0).needed();
             for (JobSheet.Step step : page.steps()) {
                 if (step.mix().isPresent()) {
-                    assertThat(stirred).as("the mix before is used up").isLessThanOrEqualTo(laid + 1e-6);
                     stirred += each;
                 } else if (step.layer().isPresent()) {
-                    assertThat(stirred).as("there is resin to lay with").isGreaterThan(laid);
                     laid += step.layer().get().resin();
+                    assertThat(stirred).as("there is resin for all of it").isGreaterThanOrEqualTo(laid * (1 - 1e-6));
+                    assertThat(stirred - each).as("the last mix is for it").isLessThan(laid);
                 }
             }
         }
+    }
+
+    /** A mix that is stirred before the bag is tight gels in its bucket; one that comes after the hose has run dry lets in air. */
+    @Test
+    void anInfusionIsMixedOnceItsBagIsTight() {
+        List<Action> actions = actions(JobSheet.of(PlanParts.plan(
+                        Part.of("p", List.of(zone("z", 4, List.of(), layer(biaxial(0.6), INFUSED, "")))),
+                        workshop(20, 2)))
+                .pages()
+                .get(0));
+
+        assertThat(actions).startsWith(Action.LAY_DRY, Action.BAG, Action.MIX, Action.INFUSE, Action.MIX);
+        assertThat(actions).endsWith(Action.MIX, Action.AWAIT_GEL);
     }
 
     @Test
@@ -89,8 +102,8 @@ class JobSheetTest {
         assertThat(actions(pages.get(1))).containsExactly(Action.MIX, Action.LAY, Action.AWAIT_GEL);
         assertThat(actions(pages.get(2))).containsExactly(Action.MIX, Action.MIX, Action.LAY, Action.AWAIT_GEL);
         assertThat(actions(pages.get(3)))
-                .startsWith(Action.LAY_DRY, Action.BAG, Action.MIX)
-                .endsWith(Action.MIX, Action.INFUSE, Action.AWAIT_GEL);
+                .startsWith(Action.LAY_DRY, Action.BAG, Action.MIX, Action.INFUSE)
+                .endsWith(Action.AWAIT_GEL);
         assertThat(pages.get(0).readings())
                 .contains(Reading.FILM_THICKNESS, Reading.HUMIDITY, Reading.AGENT_BATCH)
                 .doesNotContain(Reading.THICKNESS, Reading.VACUUM);

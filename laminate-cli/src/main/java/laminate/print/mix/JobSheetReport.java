@@ -58,7 +58,7 @@ public final class JobSheetReport {
                                 + plan.stages().size() + ": " + stage.name());
         addHead(report, plan, stage);
         report.bullets(page.cautions().stream().map(Caution::text).toList());
-        report.heading(2, "Tick off").grid(steps(page.steps()));
+        report.heading(2, "Tick off").grid(steps(page));
         report.heading(2, "Write down").grid(readings(page.readings()));
         return report.build();
     }
@@ -79,20 +79,30 @@ public final class JobSheetReport {
         stage.bond().ifPresent(bond -> report.fact("laid onto", bond.text()));
     }
 
-    private Table steps(List<Step> steps) {
+    private Table steps(Page page) {
         Table.Builder table = new Table.Builder(Column.words("done"), Column.numbers("", ""), Column.words("what"));
         int number = 1;
-        for (Step step : steps) {
-            table.row(BOX, Integer.toString(number++), what(step));
+        for (Step step : page.steps()) {
+            table.row(BOX, Integer.toString(number++), what(step, page.stage().kind()));
         }
         return table.build();
     }
 
-    private String what(Step step) {
+    private String what(Step step, Stage.Kind kind) {
         if (step.mix().isPresent()) {
-            return weigh(step.mix().get());
+            return when(step.mix().get(), kind) + weigh(step.mix().get());
         }
         return step.layer().map(layer -> lay(step, layer)).orElse(step.action().words());
+    }
+
+    /** A hose that has drawn its bucket empty draws air. */
+    private static String when(Mix mix, Stage.Kind kind) {
+        if (mix.number() == 1) {
+            return "";
+        }
+        return kind == Stage.Kind.INFUSION
+                ? "before the hose has drawn the one before empty, "
+                : "when the one before is used up, ";
     }
 
     private String weigh(Mix mix) {
@@ -100,8 +110,7 @@ public final class JobSheetReport {
         String use = mix.usableTime().isPresent()
                 ? "; use up within " + MixWords.minutes(mix.usableTime().getAsDouble()) + " min"
                 : "; its gel time is not known, so mix a little first";
-        String before = mix.number() == 1 ? "" : "when the one before is used up, ";
-        return before + "mix " + mix.number() + ": weigh " + Measures.plain(mix.resin(), measures.smallMass()) + " of "
+        return "mix " + mix.number() + ": weigh " + Measures.plain(mix.resin(), measures.smallMass()) + " of "
                 + mix.material() + " and " + Measures.plain(mix.catalyst(), measures.smallMass()) + " ("
                 + Measures.text(mix.catalystVolume(), measures.smallVolume()) + strokes + ") of " + mix.agent() + use;
     }
