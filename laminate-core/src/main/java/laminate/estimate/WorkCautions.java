@@ -15,8 +15,13 @@ import laminate.process.Workshop;
 
 /** Cautions about the work on a whole part: temperature, stages, infusion, what must not be brought together. */
 public final class WorkCautions {
+    /**
+     * The viscosity above which a resin does not fill a bag (Pa·s): 100 to 400 mPa·s by Plymouth University, MATS347, resin
+     * viscosities for vacuum infusion.
+     */
+    public static final double THICKEST_TO_INFUSE = 0.4;
+
     private static final double COLDEST = 273.15 + 15;
-    private static final double THICKEST_TO_INFUSE = 0.4;
 
     private WorkCautions() {}
 

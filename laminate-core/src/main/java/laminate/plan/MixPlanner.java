@@ -19,12 +19,6 @@ import laminate.process.Workshop;
  * follow each other.
  */
 public final class MixPlanner {
-    /**
-     * The temperature where the workshop states none (K): the middle of the 18 to 22 °C that the Rules for Classification
-     * of FRP Ships 2014 recommend.
-     */
-    public static final double ASSUMED_TEMPERATURE = 293.15;
-
     private final Workshop workshop;
 
     /**
@@ -43,7 +37,7 @@ public final class MixPlanner {
      * @return stages, mixes, clock and cautions; a resin whose mixes cannot be made in time says why and what would help
      */
     public MixPlan plan(PartEstimate estimate) {
-        double temperature = workshop.temperature().orElse(ASSUMED_TEMPERATURE);
+        double temperature = workshop.plannedTemperature();
         List<Stage> stages = new ArrayList<>();
         StageClock clock = new StageClock(workshop.shopFloor().day());
         Optional<FreshAir> freshAir = Optional.empty();

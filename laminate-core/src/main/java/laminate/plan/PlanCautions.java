@@ -24,7 +24,7 @@ final class PlanCautions {
             cautions.add(schedule(String.format(
                     Locale.ROOT,
                     "The workshop states no temperature: planned at %.0f °C. Gel times halve with every 10 °C or so.",
-                    MixPlanner.ASSUMED_TEMPERATURE - 273.15)));
+                    workshop.plannedTemperature() - 273.15)));
         }
         if (stages.stream().anyMatch(stage -> !stage.mixes().isEmpty())) {
             cautions.add(

@@ -44,6 +44,12 @@ public record Workshop(
         StrengthBasis strength,
         ShopFloor shopFloor) {
 
+    /**
+     * The temperature where a workshop states none (K): the middle of the 18 to 22 °C that the Rules for Classification of
+     * FRP Ships 2014 recommend.
+     */
+    public static final double USUAL_TEMPERATURE = 293.15;
+
     /** A workshop that states nothing. */
     public static final Workshop USUAL = new Workshop(
             OptionalDouble.empty(),
@@ -301,6 +307,15 @@ public record Workshop(
         Draft draft = new Draft(this);
         draft.shopFloor = own;
         return draft.workshop();
+    }
+
+    /**
+     * The temperature to plan by; a plan says where it is not the workshop's own.
+     *
+     * @return its own, else {@link #USUAL_TEMPERATURE} (K)
+     */
+    public double plannedTemperature() {
+        return temperature.orElse(USUAL_TEMPERATURE);
     }
 
     /**

@@ -43,7 +43,7 @@ record FlowModel(InfusionPlan plan, FlowBed bed, RisingViscosity viscosity, doub
 
     /**
      * Whether the giving way of the bed is reckoned: from a feed line through one bed on the level, hoses left out. Elsewhere
-     * the bed is taken as rigid, which fills later and so is the safe side.
+     * the bed is taken as rigid, which mostly fills later; see {@link SoftBag} for where it does not.
      */
     boolean isSoft() {
         return plan.preform().compaction().isPresent()

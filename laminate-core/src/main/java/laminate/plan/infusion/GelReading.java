@@ -17,9 +17,6 @@ import laminate.unit.Significant;
  */
 record GelReading(Optional<Figure> time, String why) {
 
-    /** What a workshop is taken to have that states no temperature (K). */
-    static final double USUAL_TEMPERATURE = 293.15;
-
     static GelReading of(Optional<LayUp> layUp, Workshop workshop) {
         if (layUp.isEmpty()) {
             return unknown("plies given directly name no resin, so its gel time is not known");
@@ -30,7 +27,7 @@ record GelReading(Optional<Figure> time, String why) {
         if (!times.isKnown()) {
             return unknown("no gel time of " + pair + " is known; time a cup of 100 g and add it to the resin");
         }
-        double temperature = workshop.temperature().orElse(USUAL_TEMPERATURE);
+        double temperature = workshop.plannedTemperature();
         Optional<GelTime> found = times.find(temperature, dose.ratio());
         String conditions = Significant.format(dose.ratio() * 100, 3) + " % at "
                 + Significant.format(temperature - 273.15, 3) + " °C";

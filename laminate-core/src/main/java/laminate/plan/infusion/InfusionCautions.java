@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import laminate.estimate.Caution;
 import laminate.estimate.PartEstimate;
+import laminate.estimate.WorkCautions;
 import laminate.estimate.ZoneEstimate;
 import laminate.material.Status;
 import laminate.part.CoreLayer;
@@ -20,9 +21,6 @@ final class InfusionCautions {
     private static final Caution AFTER = common(
             "Shut the feed when it is full and keep the vacuum until the resin has gelled. Resin left in bucket and"
                     + " catch pot gets hot: stand both where that does no harm.");
-
-    /** Above this an infusion resin does not fill a bag (Pa·s). */
-    private static final double THICKEST = 0.4;
 
     /** Temperatures at which the viscosity of a list holds (K). */
     private static final double COOL = 293.15;
@@ -132,19 +130,20 @@ final class InfusionCautions {
         if (model.plan().preform().compaction().isPresent() && !model.isSoft()) {
             cautions.add(common(
                     "The bed is taken as rigid although its compaction is stated: the giving way of the bag is reckoned for a"
-                            + " line feed through one bed on the level without a hose. Rigid is the safe side."));
+                            + " line feed through one bed on the level without a hose. A bed that"
+                            + " gives way fills sooner, save under a mesh that carries nearly all of the flow."));
         }
     }
 
     private void viscosity(Workshop workshop) {
-        if (figures.viscosity().value() > THICKEST) {
+        if (figures.viscosity().value() > WorkCautions.THICKEST_TO_INFUSE) {
             add(
                     "At " + Significant.format(figures.viscosity().value() * 1000, 3)
                             + " mPa·s the resin is thicker than the 100 to 400 mPa·s that fills a bag.",
                     "Plymouth University, MATS347, resin viscosities for vacuum infusion",
                     Status.PRINTED);
         }
-        double temperature = workshop.temperature().orElse(GelReading.USUAL_TEMPERATURE);
+        double temperature = workshop.plannedTemperature();
         boolean listed = figures.viscosity().status() != Status.USER;
         if (listed && (temperature < COOL - 1e-9 || temperature > WARM + 1e-9)) {
             add(

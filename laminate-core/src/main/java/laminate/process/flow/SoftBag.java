@@ -14,7 +14,9 @@ import laminate.theory.Require;
  * other. Derived, and checked against an independent moving-grid simulation (0.03 %).
  *
  * <p><b>Range.</b> Level line feed, one bed, no hoses; one curve for loading and unloading. A real bed comes back less
- * than it went, so that the truth lies between this and the rigid bed, which is on the safe side.
+ * than it went, so that the truth lies between this and the rigid bed. The rigid bed mostly fills later and so is on the
+ * safe side; not under a mesh that carries nearly all of the flow: there the swelling bed drinks resin without speeding it,
+ * and fills later than the rigid one.
  *
  * @param fibreVolumeFraction V1 under the full driving pressure, as at the front
  * @param exponent b of {@link Compaction}; 0 is a rigid bed
