@@ -15,7 +15,8 @@ import laminate.theory.Require;
  * @param name what tells it from the others
  * @param estimate the part as it is made in this way, whole layers laid
  * @param check its load cases, panels, beams and limits; empty where it has none
- * @param adjustments how its zones were changed to reach the basis; empty for the first, and where nothing is changed
+ * @param adjustments how its zones were changed to reach the basis; none for the first, nor for a zone without what is
+ *     changed, which stays as it is
  * @param styrene styrene given off by laminating resins and coatings, for all mouldings (kg)
  * @param curve cost against number of parts; empty without prices, or where one is missing
  * @param missing what has no price and so leaves out the curve

@@ -6,6 +6,7 @@ import java.util.Optional;
 import laminate.check.PartCheck;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.ResinQuantity;
+import laminate.estimate.ZoneEstimate;
 import laminate.part.Limits;
 import laminate.part.Part;
 import laminate.part.Zone;
@@ -41,23 +42,34 @@ final class Comparing {
                 candidate.name(), made, check(made), adjustments, styrene(made), run.curve(), run.missing());
     }
 
+    /** A zone without what is changed stays as it is; a part of which no zone has any is refused. */
     private Part levelled(Candidate candidate, PartEstimate given, List<Adjustment> adjustments) {
         Levelling levelling = new Levelling(options, candidate.estimator());
         List<Zone> zones = new ArrayList<>();
         for (int i = 0; i < given.zones().size(); i++) {
-            String name = given.zones().get(i).zone().name();
-            Levelling.Levelled levelled = levelling.level(
-                    given.zones().get(i),
-                    ZoneMatch.of(alternatives.get(0).estimate(), given, i)
-                            .orElseThrow(() -> new IllegalArgumentException("zone " + name + " has no like in "
-                                    + alternatives.get(0).name() + ", which has "
-                                    + String.join(
-                                            ", ",
-                                            ZoneMatch.names(alternatives.get(0).estimate())))));
-            zones.add(levelled.zone());
-            adjustments.add(levelled.adjustment());
+            ZoneEstimate zone = given.zones().get(i);
+            if (levelling.canChange(zone)) {
+                Levelling.Levelled levelled = levelling.level(zone, like(given, i));
+                zones.add(levelled.zone());
+                adjustments.add(levelled.adjustment());
+            } else {
+                zones.add(zone.zone());
+            }
+        }
+        if (adjustments.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "no zone has a " + options.means().what() + " that could be changed to reach the "
+                            + options.basis().words());
         }
         return given.part().withZones(zones);
+    }
+
+    private ZoneEstimate like(PartEstimate given, int number) {
+        Alternative first = alternatives.get(0);
+        return ZoneMatch.of(first.estimate(), given, number)
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "zone " + given.zones().get(number).zone().name() + " has no like in " + first.name()
+                                + ", which has " + String.join(", ", ZoneMatch.names(first.estimate()))));
     }
 
     private Optional<PartCheck> check(PartEstimate made) {

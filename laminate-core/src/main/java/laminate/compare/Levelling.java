@@ -38,18 +38,19 @@ final class Levelling {
         this.estimator = estimator;
     }
 
+    /** Whether a zone has anything of what is changed. */
+    boolean canChange(ZoneEstimate given) {
+        return given.layers().stream().anyMatch(laid -> isChanged(laid.layer()));
+    }
+
     /**
      * Changes a zone.
      *
      * @param given the zone as given
      * @param reference what it is to be equal to
-     * @throws IllegalArgumentException if there is nothing to change, or no change makes it equal
+     * @throws IllegalArgumentException if no change makes it equal
      */
     Levelled level(ZoneEstimate given, ZoneEstimate reference) {
-        if (given.layers().stream().noneMatch(laid -> isChanged(laid.layer()))) {
-            throw none(
-                    given, "there is no " + (options.means() == Means.CORE ? "core" : "reinforcement") + " to change");
-        }
         double factor = options.basis() == Basis.SAME_WEIGHT ? ofMass(given, reference) : ofStiffness(given, reference);
         Zone sheets = withSheets(given.zone(), factor);
         WholeLayers.Laying laying = options.means() == Means.CORE
@@ -71,8 +72,9 @@ final class Levelling {
     }
 
     private IllegalArgumentException none(ZoneEstimate zone, String why) {
-        return new IllegalArgumentException("zone " + zone.zone().name() + " cannot be given the "
-                + options.basis().words() + ": " + why);
+        return new IllegalArgumentException("zone " + zone.zone().name() + " cannot be made "
+                + (options.basis() == Basis.SAME_WEIGHT ? "to weigh the same" : "as stiff in bending")
+                + " as the first: " + why);
     }
 
     private double ofStiffness(ZoneEstimate given, ZoneEstimate reference) {
@@ -81,8 +83,8 @@ final class Levelling {
                 .thicknessFactor(options.along(), plies::contains);
         return factor.orElseThrow(() -> none(
                 given,
-                "no factor on its " + options.means().words()
-                        + " does it, for the rest is as stiff already or no thickness is enough"));
+                "the rest is as stiff already, or no change of its "
+                        + options.means().words() + " is enough"));
     }
 
     private double ofMass(ZoneEstimate given, ZoneEstimate reference) {

@@ -6,14 +6,16 @@ public enum Means {
      * The areal weight of all reinforcement by one factor, and the thickness of sheets given by their lamina by the same;
      * then the nearest whole layers. Cores, bulking mats and coatings stay.
      */
-    REINFORCEMENT("reinforcement"),
+    REINFORCEMENT("reinforcement", "reinforcement"),
     /** The thickness of the cores alone, all by one factor. */
-    CORE("core thickness");
+    CORE("core thickness", "core");
 
     private final String words;
+    private final String what;
 
-    Means(String words) {
+    Means(String words, String what) {
         this.words = words;
+        this.what = what;
     }
 
     /**
@@ -23,5 +25,10 @@ public enum Means {
      */
     public String words() {
         return words;
+    }
+
+    /** The part of a lay-up that is changed, such as "core". */
+    String what() {
+        return what;
     }
 }

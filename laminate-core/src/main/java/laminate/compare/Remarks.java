@@ -2,6 +2,8 @@ package laminate.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import laminate.part.Part;
 
 /** What to mind when reading a comparison. */
@@ -16,6 +18,7 @@ final class Remarks {
     static List<String> of(SideBySide ways) {
         Remarks all = new Remarks(ways);
         all.addBasis();
+        ways.alternatives().stream().skip(1).forEach(all::addKept);
         ways.alternatives().forEach(all::addMissing);
         ways.alternatives().forEach(all::addMould);
         return List.copyOf(all.remarks);
@@ -34,6 +37,17 @@ final class Remarks {
                         "Mass per area is held equal with coatings, without laps and items; neither stiffness nor strength"
                                 + " is.";
                 });
+    }
+
+    private void addKept(Alternative way) {
+        Set<String> changed = way.adjustments().stream().map(Adjustment::zone).collect(Collectors.toSet());
+        List<String> kept = ZoneMatch.names(way.estimate()).stream()
+                .filter(zone -> !changed.contains(zone))
+                .toList();
+        if (ways.options().basis() != Basis.SAME_REINFORCEMENT && !kept.isEmpty()) {
+            remarks.add("Of " + way.name() + ", without a "
+                    + ways.options().means().what() + " to change, is left as it is: " + String.join(", ", kept) + ".");
+        }
     }
 
     private void addMissing(Alternative way) {

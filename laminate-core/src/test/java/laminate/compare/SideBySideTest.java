@@ -339,13 +339,54 @@ class SideBySideTest {
         assertThat(ways.alternatives()).extracting(Alternative::name).containsExactly("cored", "infused");
         assertThat(ways.refusals())
                 .containsExactly(new Refusal(
-                        "hand lay-up",
-                        "zone lid cannot be given the same bending stiffness: there is no core to change"));
+                        "hand lay-up", "no zone has a core that could be changed to reach the same bending stiffness"));
         Refusal open = new Refusal("open", "honeycomb-48 has open cells");
         assertThat(ways.withRefusals(List.of(open)).refusals()).hasSize(2).contains(open);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ways.withRefusals(List.of(new Refusal("cored", "it is there already"))))
                 .withMessage("two ways to make a part are called cored");
+    }
+
+    /** A solid edge about a cored lid: the core is thickened, the edge stays, and the report says so. */
+    @Test
+    void aZoneWithoutACoreStaysAsItIs() {
+        Part byHand = coredLidWithSolidEdge(Process.HAND_LAY_UP);
+        Part infused = coredLidWithSolidEdge(Process.INFUSION);
+        SideBySide ways = SideBySide.of(
+                List.of(way("by hand", byHand), way("infused", infused)),
+                CompareOptions.USUAL.with(Basis.SAME_STIFFNESS).with(Means.CORE));
+
+        assertThat(ways.refusals()).isEmpty();
+        Alternative changed = ways.alternatives().get(1);
+        assertThat(changed.adjustments()).extracting(Adjustment::zone).containsExactly("lid");
+        assertThat(changed.estimate().part().zones().get(0))
+                .isNotEqualTo(infused.zones().get(0));
+        assertThat(changed.estimate().part().zones().get(1))
+                .isEqualTo(infused.zones().get(1));
+        assertThat(ways.remarks()).contains("Of infused, without a core to change, is left as it is: edge.");
+    }
+
+    private static Part coredLidWithSolidEdge(Process process) {
+        return Part.of("lid", List.of(zone("lid", 0.8, sandwich(process)), zone("edge", 0.1, solid(process))));
+    }
+
+    /** Mass, cost and styrene are those of the part as it is changed: the same as if that part were given. */
+    @Test
+    void everyFigureFollowsTheChangedPart() {
+        CompareOptions stiffness = CompareOptions.USUAL.with(Basis.SAME_STIFFNESS);
+        Alternative changed = SideBySide.of(TestWays.threeProcesses(), stiffness)
+                .alternatives()
+                .get(1);
+        Alternative given = SideBySide.of(
+                        List.of(way("as changed", changed.estimate().part())), CompareOptions.USUAL)
+                .alternatives()
+                .get(0);
+        Alternative unchanged = THREE.alternatives().get(1);
+
+        assertThat(changed.estimate()).isEqualTo(given.estimate());
+        assertThat(changed.curve()).isPresent().isEqualTo(given.curve());
+        assertThat(changed.styrene()).isEqualTo(given.styrene()).isGreaterThan(unchanged.styrene());
+        assertThat(changed.curve()).isNotEqualTo(unchanged.curve());
     }
 
     @Test
@@ -356,7 +397,8 @@ class SideBySideTest {
         assertThat(ways.refusals())
                 .singleElement()
                 .satisfies(refusal -> assertThat(refusal.reason())
-                        .startsWith("zone lid cannot be given the same weight: all but its reinforcement weighs 0.")
+                        .startsWith(
+                                "zone lid cannot be made to weigh the same as the first: all but its reinforcement weighs 0.")
                         .endsWith(" kg/m² already, the other 0.300 kg/m²"));
     }
 
@@ -370,7 +412,7 @@ class SideBySideTest {
         assertThat(ways.refusals())
                 .singleElement()
                 .satisfies(refusal -> assertThat(refusal.reason())
-                        .contains("no factor on its core thickness does it, for the rest is as stiff already"));
+                        .contains("the rest is as stiff already, or no change of its core thickness is enough"));
     }
 
     @Test
