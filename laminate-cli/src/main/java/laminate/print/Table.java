@@ -26,8 +26,10 @@ public record Table(List<Column> columns, List<List<String>> rows, int totals) {
      * @param heading its heading
      * @param unit the unit of its numbers, empty text for none
      * @param align how it is laid out
+     * @param group columns of one group stay together where a table is too wide for a page and is told in pieces; those
+     *     of group 0 stand in every piece
      */
-    public record Column(String heading, String unit, Align align) {
+    public record Column(String heading, String unit, Align align, int group) {
         /** Makes the heading a text of one line. */
         public Column {
             heading = Lines.clean(heading);
@@ -40,7 +42,7 @@ public record Table(List<Column> columns, List<List<String>> rows, int totals) {
          * @return the column
          */
         public static Column words(String heading) {
-            return new Column(heading, "", Align.LEFT);
+            return new Column(heading, "", Align.LEFT, 0);
         }
 
         /**
@@ -51,7 +53,17 @@ public record Table(List<Column> columns, List<List<String>> rows, int totals) {
          * @return the column
          */
         public static Column numbers(String heading, String unit) {
-            return new Column(heading, unit, Align.RIGHT);
+            return new Column(heading, unit, Align.RIGHT, 0);
+        }
+
+        /**
+         * The same column in a group.
+         *
+         * @param number the number of the group, from 1 in the order of the columns; 0 for a column of every piece
+         * @return the column
+         */
+        public Column in(int number) {
+            return new Column(heading, unit, align, number);
         }
     }
 
@@ -74,6 +86,36 @@ public record Table(List<Column> columns, List<List<String>> rows, int totals) {
             throw new IllegalArgumentException("a row of " + width + " columns cannot have " + row.size() + " cells");
         }
         return row.stream().map(Lines::clean).toList();
+    }
+
+    /**
+     * The columns of some groups, with those that stand in every piece.
+     *
+     * @param first the first group
+     * @param last the last
+     * @return a piece of this table
+     */
+    Table groups(int first, int last) {
+        List<Integer> kept = new ArrayList<>();
+        for (int c = 0; c < columns.size(); c++) {
+            int group = columns.get(c).group();
+            if (group == 0 || group >= first && group <= last) {
+                kept.add(c);
+            }
+        }
+        return new Table(
+                picked(columns, kept),
+                rows.stream().map(row -> picked(row, kept)).toList(),
+                totals);
+    }
+
+    private static <T> List<T> picked(List<T> all, List<Integer> places) {
+        return places.stream().map(all::get).toList();
+    }
+
+    /** How many groups of columns there are. */
+    int groups() {
+        return columns.stream().mapToInt(Column::group).max().orElse(0);
     }
 
     /** Gathers the rows of a table. */

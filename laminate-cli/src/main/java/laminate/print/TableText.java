@@ -8,7 +8,7 @@ import laminate.print.Table.Column;
 
 /**
  * Lays a table out in columns. Numbers stand to the right and are never broken; words wrap where the table would be
- * wider than the page. A table that cannot fit is told row by row instead.
+ * wider than the page. A table that cannot fit is told in pieces where its columns are in groups, else row by row.
  */
 final class TableText {
     private static final int NARROWEST_WORDS = 9;
@@ -38,16 +38,48 @@ final class TableText {
      * @return the lines, none wider than the page
      */
     static List<String> lines(Table table, int page, Style style) {
-        return new TableText(table, page, style).lines();
+        TableText whole = new TableText(table, page, style);
+        if (whole.isLaidOut()) {
+            return whole.columns();
+        }
+        List<String> pieces = pieces(table, page, style);
+        return pieces.isEmpty() ? RowText.lines(table, page, style) : pieces;
     }
 
-    private List<String> lines() {
+    /** As many groups of columns a piece as fit; nothing where one by itself does not. */
+    private static List<String> pieces(Table table, int page, Style style) {
+        List<String> lines = new ArrayList<>();
+        for (int first = 1; first <= table.groups(); ) {
+            int last = first;
+            TableText piece = new TableText(table.groups(first, last), page, style);
+            if (!piece.isLaidOut()) {
+                return List.of();
+            }
+            while (last < table.groups()) {
+                TableText more = new TableText(table.groups(first, last + 1), page, style);
+                if (!more.isLaidOut()) {
+                    break;
+                }
+                piece = more;
+                last++;
+            }
+            if (first > 1) {
+                lines.add("");
+            }
+            lines.addAll(piece.columns());
+            first = last + 1;
+        }
+        return lines;
+    }
+
+    /** Finds the width of each column, if the page holds them. */
+    private boolean isLaidOut() {
         for (int c = 0; c < widths.length; c++) {
             narrowest[c] = narrowestWidth(c);
             widths[c] =
                     Math.max(narrowest[c], Lines.width(table.columns().get(c).heading()));
         }
-        return fits() ? columns() : RowText.lines(table, page, style);
+        return fits();
     }
 
     /** The width at which no cell and no word of the heading is broken. */

@@ -56,6 +56,30 @@ class TableTextTest {
     }
 
     @Test
+    void aTableInGroupsThatCannotFitIsToldInPieces() {
+        Table wide = new Table.Builder(
+                        Column.words(""),
+                        Column.numbers("by hand", "kg"),
+                        Column.numbers("vacuum-bagged", "kg").in(1),
+                        Column.numbers("", "%").in(1),
+                        Column.numbers("infused", "kg").in(2),
+                        Column.numbers("", "%").in(2))
+                .row("mass", "4.60", "3.80", "-17.5", "3.43", "-25.5")
+                .build();
+        assertThat(TableText.lines(wide, 42, Style.PLAIN))
+                .containsExactly(
+                        "      by hand  vacuum-bagged",
+                        "           kg             kg      %",
+                        "-----------------------------------",
+                        "mass     4.60           3.80  -17.5",
+                        "",
+                        "      by hand  infused",
+                        "           kg       kg      %",
+                        "-----------------------------",
+                        "mass     4.60     3.43  -25.5");
+    }
+
+    @Test
     void aTableThatCannotFitIsToldRowByRow() {
         assertThat(lines(20))
                 .containsExactly(

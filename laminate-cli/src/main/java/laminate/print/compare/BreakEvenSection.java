@@ -79,7 +79,10 @@ final class BreakEvenSection {
     private Table curve(SideBySide comparison) {
         List<Column> columns = new ArrayList<>(List.of(Column.numbers("parts", "")));
         for (Alternative way : ways) {
-            way.curve().ifPresent(curve -> columns.add(Column.numbers(way.name(), currency())));
+            int group = columns.size();
+            way.curve()
+                    .ifPresent(curve ->
+                            columns.add(Column.numbers(way.name(), currency()).in(group)));
         }
         columns.add(Column.words("least"));
         Table.Builder table = new Table.Builder(columns);

@@ -55,9 +55,9 @@ final class FigureTable {
         columns.add(Column.words(""));
         columns.add(Column.words("in"));
         for (int i = 0; i < ways.size(); i++) {
-            columns.add(Column.numbers(ways.get(i).name(), ""));
+            columns.add(Column.numbers(ways.get(i).name(), "").in(i));
             if (i > 0) {
-                columns.add(Column.numbers("", "%"));
+                columns.add(Column.numbers("", "%").in(i));
             }
         }
         return columns;

@@ -40,9 +40,9 @@ final class PriceSection {
     private List<Column> columns(String currency) {
         List<Column> columns = new ArrayList<>(List.of(Column.words(""), Column.words("for")));
         for (int i = 0; i < ways.size(); i++) {
-            columns.add(Column.numbers(ways.get(i).name(), currency));
+            columns.add(Column.numbers(ways.get(i).name(), currency).in(i));
             if (i > 0) {
-                columns.add(Column.numbers("extra", currency));
+                columns.add(Column.numbers("extra", currency).in(i));
             }
         }
         return columns;
