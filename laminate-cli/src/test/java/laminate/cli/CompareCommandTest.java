@@ -102,6 +102,10 @@ class CompareCommandTest {
     @Test
     void whatIsHeldEqualIsNamed() {
         assertThat(laminate("compare", lid).out()).contains("held equal   same reinforcement");
+        assertThat(laminate("compare", lid, "--schedule", "shell=thick-shell").out())
+                .contains(
+                        "held equal   nothing; each is laid as it is stated",
+                        "Each is laid as it is stated, and not alike");
         assertThat(laminate("compare", lid, "--same", "stiffness", "--along", "y")
                         .out())
                 .contains("held equal   same bending stiffness, by its reinforcement");

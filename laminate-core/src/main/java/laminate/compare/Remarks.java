@@ -28,7 +28,10 @@ final class Remarks {
         remarks.add(
                 switch (ways.options().basis()) {
                     case SAME_REINFORCEMENT ->
-                        "The same reinforcement is laid in each way, so thickness, weight and stiffness differ together;"
+                        (ways.isOneLayUp()
+                                        ? "The same reinforcement is laid in each way"
+                                        : "Each is laid as it is stated, and not alike")
+                                + ", so thickness, weight and stiffness differ together;"
                                 + " the same bending stiffness or the same weight tells which way is better for it.";
                     case SAME_STIFFNESS ->
                         "Bending stiffness is of the laminate alone: a thin sandwich deflects more than it says by shear of"

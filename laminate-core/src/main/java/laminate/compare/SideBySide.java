@@ -12,6 +12,7 @@ import java.util.SortedSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import laminate.estimate.LaidLayer;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.ZoneEstimate;
 
@@ -157,6 +158,31 @@ public record SideBySide(CompareOptions options, List<Alternative> alternatives,
      */
     public List<StiffnessSplit> splits() {
         return alternatives.stream().skip(1).flatMap(this::splits).toList();
+    }
+
+    /**
+     * Whether every way lays the same materials at the same areal weights in the same zones, so that only the way they are
+     * made, or their resin, differs.
+     *
+     * @return false where schedules, parts or what was made equal differ
+     */
+    public boolean isOneLayUp() {
+        return alternatives.stream()
+                        .map(way -> layUp(way.estimate()))
+                        .distinct()
+                        .count()
+                == 1;
+    }
+
+    private static List<List<Object>> layUp(PartEstimate estimate) {
+        List<List<Object>> layers = new ArrayList<>();
+        for (ZoneEstimate zone : estimate.zones()) {
+            layers.add(List.of(zone.zone().name(), zone.zone().area()));
+            for (LaidLayer laid : zone.layers()) {
+                layers.add(List.of(laid.layer().material(), laid.fibreMass(), laid.coreMass(), laid.givenMass()));
+            }
+        }
+        return layers;
     }
 
     /**

@@ -9,6 +9,7 @@ import laminate.compare.Basis;
 import laminate.compare.Refusal;
 import laminate.compare.Row;
 import laminate.compare.SideBySide;
+import laminate.estimate.ResinQuantity;
 import laminate.print.Measures;
 import laminate.print.Report;
 import laminate.print.Table;
@@ -42,6 +43,7 @@ public final class CompareReport {
         addFacts(report, ways);
         FigureTable figures = new FigureTable(new Scale(measures), ways.alternatives());
         report.heading(2, "One part").grid(figures.of("", rows(ways, Subject.Kind.PART)));
+        addResinNote(report, ways);
         add(report, "Zones", figures.of("zone", rows(ways, Subject.Kind.ZONE)));
         add(report, "Load cases", figures.of("load case", rows(ways, Subject.Kind.LOAD_CASE)));
         add(report, "Panels", figures.of("panel", rows(ways, Subject.Kind.PANEL)));
@@ -72,11 +74,7 @@ public final class CompareReport {
         List<String> names = ways.alternatives().stream().map(Alternative::name).toList();
         report.fact("ways", String.join(", ", names));
         report.fact("differences", "in % to " + names.get(0));
-        Basis basis = ways.options().basis();
-        String changed = basis == Basis.SAME_REINFORCEMENT
-                ? "; nothing is changed but the way it is made"
-                : ", by its " + ways.options().means().words();
-        report.fact("held equal", basis.words() + changed);
+        report.fact("held equal", heldEqual(ways));
         for (Refusal refusal : ways.refusals()) {
             report.fact("cannot be", refusal.name() + ": " + refusal.reason());
         }
@@ -84,6 +82,34 @@ public final class CompareReport {
             way.check()
                     .filter(check -> !check.limits().isEmpty() && !check.limitsMet())
                     .ifPresent(check -> report.fact("limits missed", missed(way)));
+        }
+    }
+
+    private static String heldEqual(SideBySide ways) {
+        Basis basis = ways.options().basis();
+        if (basis != Basis.SAME_REINFORCEMENT) {
+            return basis.words() + ", by its " + ways.options().means().words();
+        }
+        return ways.isOneLayUp()
+                ? basis.words() + "; nothing is changed but the way it is made"
+                : "nothing; each is laid as it is stated";
+    }
+
+    /** What the lines of resin count, where a reader who adds them up would be out. */
+    private static void addResinNote(Report.Builder report, SideBySide ways) {
+        List<ResinQuantity> resins = ways.alternatives().stream()
+                .flatMap(way -> way.estimate().quantities().resins().stream())
+                .toList();
+        List<String> notes = new ArrayList<>();
+        if (resins.stream().anyMatch(resin -> resin.use().isCoating())) {
+            notes.add(
+                    "Resin in the part and to mix is told without coatings; what is wasted or given off counts theirs.");
+        }
+        if (resins.stream().anyMatch(resin -> resin.dose().agent().isHardener())) {
+            notes.add("Resin in the part and wasted is told with its hardener, resin to mix without.");
+        }
+        if (!notes.isEmpty()) {
+            report.paragraph(String.join(" ", notes));
         }
     }
 

@@ -5,6 +5,8 @@ import java.util.List;
 import laminate.compare.Adjustment;
 import laminate.compare.Adjustment.ChangedLayer;
 import laminate.compare.Alternative;
+import laminate.compare.Basis;
+import laminate.compare.CompareOptions;
 import laminate.compare.Means;
 import laminate.compare.SideBySide;
 import laminate.compare.StiffnessSplit;
@@ -25,9 +27,7 @@ final class WhySection {
         Table changes = changes(ways.alternatives());
         if (!changes.rows().isEmpty()) {
             report.heading(2, "What was changed to make them equal").grid(changes);
-            report.paragraph(
-                    "Exact: by what all of it is multiplied. As laid: bending stiffness or weight once whole layers"
-                            + " are laid, by that of the first.");
+            report.paragraph(words(ways.options()));
         }
         if (!ways.splits().isEmpty()) {
             report.heading(2, "Why the bending stiffness differs").grid(splits(ways.splits()));
@@ -35,6 +35,15 @@ final class WhySection {
                     + ". Bending stiffness goes with the modulus and with the cube of the thickness, so resin pressed out"
                     + " can cost more stiffness in thickness than it gains in modulus.");
         }
+    }
+
+    private static String words(CompareOptions options) {
+        String measure = options.basis() == Basis.SAME_WEIGHT ? "weight" : "bending stiffness";
+        String changed = options.means() == Means.CORE
+                ? "the thickness of all cores is multiplied."
+                : "all reinforcement is multiplied, before the nearest whole layers are taken.";
+        return "As given and as laid: " + measure + " by that of the first, before and after. Exact: by what "
+                + changed;
     }
 
     private static Table splits(List<StiffnessSplit> splits) {
