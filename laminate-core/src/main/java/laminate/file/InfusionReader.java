@@ -116,6 +116,13 @@ final class InfusionReader {
                     "this is longer than the radius of the rim; the resin runs from the rim inwards,"
                             + " up to feed-radius is accepted");
         }
+        if (rise.value().isPresent()
+                && length.value().isPresent()
+                && Math.abs(rise.value().get()) > length.value().get()) {
+            in.complain(
+                    "rise",
+                    "the vent cannot lie further above or below the feed than it is away; up to flow-length is accepted");
+        }
         return () -> new FlowPath(feed.get(), length.get(), orNone(radius.get()), rise.get());
     }
 

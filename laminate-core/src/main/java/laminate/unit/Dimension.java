@@ -98,6 +98,20 @@ public enum Dimension {
         return exampleSymbol;
     }
 
+    /** A number with each of the units that it may well have been meant in, for the message where it has none. */
+    String written(String number) {
+        List<String> symbols = switch (this) {
+            case MASS -> List.of("g", "kg");
+            case VOLUME -> List.of("ml", "l");
+            case TIME -> List.of("s", "min", "h");
+            case PRESSURE -> List.of("mbar", "kPa", "MPa", "GPa");
+            default -> List.of(exampleSymbol);
+        };
+        List<String> texts = new ArrayList<>();
+        symbols.forEach(symbol -> texts.add(number + " " + symbol));
+        return alternatives(texts);
+    }
+
     /** A number of a usual size with its unit, for the message where what is written is no number at all. */
     String example() {
         String number = switch (this) {

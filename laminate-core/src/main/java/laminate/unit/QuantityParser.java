@@ -61,7 +61,7 @@ final class QuantityParser {
         if (wanted == Dimension.ANGLE) {
             return quantity(split, Unit.DEGREE);
         }
-        String example = wanted == Dimension.FRACTION ? percent(split) : split.number() + " " + wanted.exampleSymbol();
+        String example = wanted == Dimension.FRACTION ? percent(split) : wanted.written(split.number());
         throw new QuantityException(wanted.phrase() + " needs its unit; write it like " + example, split.restStart());
     }
 

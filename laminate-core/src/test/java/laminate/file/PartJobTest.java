@@ -129,7 +129,7 @@ class PartJobTest {
                                 + " library or of a material file is wanted",
                         "part.yaml:7:59: layers, entry 3: pvc-80 is a core, and a reinforcement is wanted here; it is"
                                 + " written {core: pvc-80, thickness: 10 mm}",
-                        "part.yaml:8:32: mass: a mass needs its unit; write it like 0.1 kg",
+                        "part.yaml:8:32: mass: a mass needs its unit; write it like 0.1 g or 0.1 kg",
                         "shop.yaml:1:16: temperature: a temperature needs its unit; write it like 18 °C");
     }
 
