@@ -90,6 +90,7 @@ public final class InfuseCsv implements Printer<PartInfusion> {
                         "gel_time_min",
                         "usable_time_min",
                         "effective_permeability_m2",
+                        "permeability_from_memory",
                         "lag_" + length,
                         "greatest_flow_length_" + metre,
                         "feed_spacing_" + metre,
@@ -132,6 +133,7 @@ public final class InfuseCsv implements Printer<PartInfusion> {
         }
         csv.number(gel.usableTime(), Unit.MINUTE)
                 .number(infusion.figures().effectivePermeability())
+                .text(infusion.figures().isPermeabilityFromMemory() ? "yes" : "no")
                 .number(infusion.fill().lag(), measures.length());
         if (reach.isPresent()) {
             csv.number(reach.get().greatest(), measures.longLength())

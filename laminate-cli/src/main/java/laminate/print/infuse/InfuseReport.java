@@ -35,7 +35,7 @@ public final class InfuseReport {
         for (Infusion infusion : part.infusions()) {
             report.fact(
                     infusion.zone().map(zone -> "zone " + zone).orElse("infusion"),
-                    infusion.gel().verdict().word() + ": " + infusion.gel().reason());
+                    infusion.gel().verdict().word() + ": " + infusion.gel().reason() + restsOn(infusion));
         }
         InfusionSection section = new InfusionSection(measures);
         part.infusions().forEach(infusion -> section.addTo(report, infusion));
@@ -44,6 +44,12 @@ public final class InfuseReport {
         Cautions.addTo(report, "To mind", Caution.Kind.SCHEDULE, cautions(part));
         Cautions.addTo(report, "Safety", Caution.Kind.SAFETY, cautions(part));
         return report.build();
+    }
+
+    private static String restsOn(Infusion infusion) {
+        return infusion.figures().isPermeabilityFromMemory()
+                ? "; this rests on a permeability from memory, which may be a third or three times as much"
+                : "";
     }
 
     /** Those of single infusions, then those of all; each once. */
