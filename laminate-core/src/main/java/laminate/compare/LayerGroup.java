@@ -18,7 +18,7 @@ import laminate.process.FibreContent;
  * @param places numbers of its layers from the outside, the middle of a mirrored run left out
  * @param middle the middle of a mirrored run, if it is of this material
  */
-record LayerGroup(Choice choice, LayerRun run, List<Integer> places, OptionalInt middle) {
+record LayerGroup(Choice choice, FaceRun run, List<Integer> places, OptionalInt middle) {
     private static final double ROUNDING = 1e-9;
 
     /**
@@ -53,7 +53,7 @@ record LayerGroup(Choice choice, LayerRun run, List<Integer> places, OptionalInt
         }
     }
 
-    static List<LayerGroup> of(LayerRun run, List<Layer> layers) {
+    static List<LayerGroup> of(FaceRun run, List<Layer> layers) {
         Map<Direction, List<Integer>> places = new LinkedHashMap<>();
         for (int layer : run.outsideIn()) {
             places.computeIfAbsent(Direction.of(layers.get(layer)), none -> new ArrayList<>())
@@ -66,7 +66,7 @@ record LayerGroup(Choice choice, LayerRun run, List<Integer> places, OptionalInt
         return groups;
     }
 
-    private static LayerGroup of(LayerRun run, List<String> materials, Direction direction, List<Integer> numbers) {
+    private static LayerGroup of(FaceRun run, List<String> materials, Direction direction, List<Integer> numbers) {
         OptionalInt middle = numbers.stream()
                 .filter(run::isMiddle)
                 .mapToInt(Integer::intValue)

@@ -33,14 +33,14 @@ final class WholeLayers {
     record Laying(List<Integer> counts, List<Layer> layers) {}
 
     private final List<Layer> layers;
-    private final List<LayerRun> runs;
+    private final List<FaceRun> runs;
     /** All layers that are laid equally often, by what they share. */
     private final Map<LayerGroup.Choice, List<LayerGroup>> groups = new LinkedHashMap<>();
 
     WholeLayers(List<Layer> layers) {
         this.layers = layers;
-        this.runs = LayerRun.of(layers);
-        for (LayerRun run : runs) {
+        this.runs = FaceRun.of(layers);
+        for (FaceRun run : runs) {
             for (LayerGroup group : LayerGroup.of(run, layers)) {
                 groups.computeIfAbsent(group.choice(), none -> new ArrayList<>())
                         .add(group);
@@ -119,7 +119,7 @@ final class WholeLayers {
     private List<Layer> laid(List<Integer> counts) {
         List<Layer> all = new ArrayList<>();
         int next = 0;
-        for (LayerRun run : runs) {
+        for (FaceRun run : runs) {
             all.addAll(layers.subList(next, run.first()));
             run.laid(counts).forEach(i -> all.add(layers.get(i)));
             next = run.end();

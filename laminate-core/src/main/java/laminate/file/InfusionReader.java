@@ -11,19 +11,19 @@ import static laminate.file.Scalars.quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import laminate.part.infusion.Compaction;
-import laminate.part.infusion.Feed;
+import laminate.part.infusion.BedCompaction;
+import laminate.part.infusion.FeedKind;
 import laminate.part.infusion.FeedLines;
-import laminate.part.infusion.FlowPath;
-import laminate.part.infusion.Hose;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
 import laminate.part.infusion.LeakTest;
-import laminate.part.infusion.Mesh;
-import laminate.part.infusion.Permeability;
+import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.Preform;
+import laminate.part.infusion.ResinViscosity;
 import laminate.part.infusion.Segment;
 import laminate.part.infusion.StripTest;
-import laminate.part.infusion.Viscosity;
+import laminate.process.flow.FlowMesh;
+import laminate.process.flow.Hose;
 import laminate.unit.Dimension;
 import laminate.unit.Quantity;
 import laminate.unit.Unit;
@@ -77,7 +77,7 @@ final class InfusionReader {
     }
 
     private static Stated infusion(Fields in) {
-        var feed = in.required("feed", oneOf(Feed::word, Feed.values()));
+        var feed = in.required("feed", oneOf(FeedKind::word, FeedKind.values()));
         var length = in.required("flow-length", LENGTH);
         var path = path(in, feed, length);
         var pressure = in.exactlyOne(DRIVEN);
@@ -102,11 +102,11 @@ final class InfusionReader {
         return new Stated(plan, porosity.get());
     }
 
-    private static Supplier<FlowPath> path(Fields in, Promise<Feed> feed, Promise<Double> length) {
+    private static Supplier<InfusionPath> path(Fields in, Promise<FeedKind> feed, Promise<Double> length) {
         var radius = in.optional(FEED_RADIUS, LENGTH);
         var rise = in.orElse("rise", quantity(Dimension.LENGTH), 0.0);
         Optional<Double> stated = radius.value().orElse(Optional.empty());
-        boolean rim = feed.value().isPresent() && feed.value().get() == Feed.RIM;
+        boolean rim = feed.value().isPresent() && feed.value().get() == FeedKind.RIM;
         if (rim
                 && stated.isPresent()
                 && length.value().isPresent()
@@ -123,35 +123,36 @@ final class InfusionReader {
                     "rise",
                     "the vent cannot lie further above or below the feed than it is away; up to flow-length is accepted");
         }
-        return () -> new FlowPath(feed.get(), length.get(), orNone(radius.get()), rise.get());
+        return () -> new InfusionPath(feed.get(), length.get(), orNone(radius.get()), rise.get());
     }
 
     /** What belongs to one way of feeding and stands with another, or is missing with its own. */
-    private static void checkFeed(Fields in, Optional<Feed> stated) {
+    private static void checkFeed(Fields in, Optional<FeedKind> stated) {
         if (stated.isEmpty()) {
             return;
         }
-        Feed feed = stated.get();
-        if (feed == Feed.LINE && in.stands(FEED_RADIUS)) {
+        FeedKind feed = stated.get();
+        if (feed == FeedKind.LINE && in.stands(FEED_RADIUS)) {
             in.complain(FEED_RADIUS, "a line feed has no radius; take it out, or feed: centre or rim is wanted");
         }
-        if (feed != Feed.LINE && !in.stands(FEED_RADIUS)) {
+        if (feed != FeedKind.LINE && !in.stands(FEED_RADIUS)) {
             in.complain(
                     "feed",
                     feed.word() + " wants the radius of "
-                            + (feed == Feed.RIM ? "the rim" : "the port or ring that feeds") + "; add feed-radius:");
+                            + (feed == FeedKind.RIM ? "the rim" : "the port or ring that feeds")
+                            + "; add feed-radius:");
         }
-        if (feed != Feed.CENTRE && in.stands("cross-permeability")) {
+        if (feed != FeedKind.CENTRE && in.stands("cross-permeability")) {
             in.complain(
                     "cross-permeability",
                     "only from a centre feed does resin run across as well; take it out, or feed: centre is wanted");
         }
     }
 
-    private static Supplier<Viscosity> viscosity(Fields in) {
+    private static Supplier<ResinViscosity> viscosity(Fields in) {
         var atStart = in.optional("viscosity", VISCOSITY);
         var riseTime = in.optional("viscosity-time", TIME);
-        return () -> new Viscosity(orNone(atStart.get()), orNone(riseTime.get()));
+        return () -> new ResinViscosity(orNone(atStart.get()), orNone(riseTime.get()));
     }
 
     private static Supplier<Preform> preform(
@@ -173,8 +174,8 @@ final class InfusionReader {
                 segments.get());
     }
 
-    private static Supplier<Optional<Permeability>> permeability(Fields in) {
-        var stated = in.<Permeability>atMostOne(List.of(
+    private static Supplier<Optional<PermeabilitySource>> permeability(Fields in) {
+        var stated = in.<PermeabilitySource>atMostOne(List.of(
                 choice("permeability", new KnownOrTypical()),
                 choice("strip-test", mapping(Keys.STRIP_TEST, InfusionReader::stripTest))));
         var measuredAt = in.optional(PERMEABILITY_AT, SHARE);
@@ -182,23 +183,23 @@ final class InfusionReader {
             if (measuredAt.get().isEmpty()) {
                 return stated.get();
             }
-            if (stated.get().isPresent() && stated.get().get() instanceof Permeability.Given given) {
-                return Optional.of(new Permeability.Given(given.value(), orNone(measuredAt.get())));
+            if (stated.get().isPresent() && stated.get().get() instanceof PermeabilitySource.Given given) {
+                return Optional.of(new PermeabilitySource.Given(given.value(), orNone(measuredAt.get())));
             }
             throw in.refusal(PERMEABILITY_AT, "this goes with a measured permeability:, as in 1e-10 m²; take it out");
         };
     }
 
     /** A value, or the word for an order of magnitude. */
-    private static final class KnownOrTypical implements Reading<Permeability> {
+    private static final class KnownOrTypical implements Reading<PermeabilitySource> {
 
-        private final Reading<Permeability> known = SQUARE_METRES.map(Permeability.Given::of);
+        private final Reading<PermeabilitySource> known = SQUARE_METRES.map(PermeabilitySource.Given::of);
 
         @Override
-        public Optional<Permeability> read(Node node, Complaints complaints) {
+        public Optional<PermeabilitySource> read(Node node, Complaints complaints) {
             boolean typical =
                     node instanceof Node.Scalar scalar && scalar.text().strip().equals(TYPICAL);
-            return typical ? Optional.of(new Permeability.Typical()) : known.read(node, complaints);
+            return typical ? Optional.of(new PermeabilitySource.Typical()) : known.read(node, complaints);
         }
     }
 
@@ -235,14 +236,14 @@ final class InfusionReader {
         return Quantity.ofSi(length, Unit.METRE);
     }
 
-    private static Permeability stripTest(Fields in) {
+    private static PermeabilitySource stripTest(Fields in) {
         var length = in.required("length", LENGTH);
         var time = in.required("time", TIME);
         var viscosity = in.optional("viscosity", VISCOSITY);
         var pressure = in.atMostOne(DRIVEN);
         var porosity = in.optional("porosity", SHARE);
         in.requireSound();
-        return new Permeability.Tested(new StripTest(
+        return new PermeabilitySource.Tested(new StripTest(
                 length.get(), time.get(), orNone(viscosity.get()), orNone(pressure.get()), orNone(porosity.get())));
     }
 
@@ -254,19 +255,19 @@ final class InfusionReader {
         return new Segment(length.get(), orNone(permeability.get()), orNone(porosity.get()));
     }
 
-    private static Compaction compaction(Fields in) {
+    private static BedCompaction compaction(Fields in) {
         var exponent = in.required("exponent", number(Bounds.inside(0, 1, "a number above 0 and below 1")));
         var least = in.optional("least-pressure", PRESSURE);
         in.requireSound();
-        return new Compaction(exponent.get(), orNone(least.get()));
+        return new BedCompaction(exponent.get(), orNone(least.get()));
     }
 
-    private static Mesh mesh(Fields in) {
+    private static FlowMesh mesh(Fields in) {
         var thickness = in.required("thickness", LENGTH);
         var permeability = in.required("permeability", SQUARE_METRES);
         var porosity = in.required("porosity", SHARE);
         in.requireSound();
-        return new Mesh(thickness.get(), permeability.get(), porosity.get());
+        return new FlowMesh(thickness.get(), permeability.get(), porosity.get());
     }
 
     private static Supplier<FeedLines> lines(Fields in) {

@@ -1,8 +1,8 @@
 package laminate.theory;
 
 /**
- * Checks of arguments for the packages of the theory; each returns the value or throws an exception that names and
- * shows it. Public for the packages below this one alone.
+ * Checks of arguments for the packages of the theory and those above it; each returns the value or throws an exception that
+ * names and shows it.
  */
 public final class Require {
     private Require() {}
@@ -68,8 +68,15 @@ public final class Require {
         return value;
     }
 
-    /** From 0 to 1, both included. */
-    static double share(String name, double value) {
+    /**
+     * A share of a whole, from 0 to 1, both included.
+     *
+     * @param name what it is called in the message
+     * @param value the value
+     * @return the value
+     * @throws IllegalArgumentException if it lies outside or is NaN
+     */
+    public static double share(String name, double value) {
         if (!(value >= 0 && value <= 1)) {
             throw new IllegalArgumentException(name + " must lie from 0 to 1, was " + value);
         }

@@ -12,20 +12,20 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import laminate.part.Part;
 import laminate.part.Tooling;
-import laminate.part.infusion.Compaction;
-import laminate.part.infusion.Feed;
+import laminate.part.infusion.BedCompaction;
+import laminate.part.infusion.FeedKind;
 import laminate.part.infusion.FeedLines;
-import laminate.part.infusion.FlowPath;
-import laminate.part.infusion.Hose;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
 import laminate.part.infusion.LeakTest;
-import laminate.part.infusion.Mesh;
-import laminate.part.infusion.Permeability;
+import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.Preform;
+import laminate.part.infusion.ResinViscosity;
 import laminate.part.infusion.Segment;
 import laminate.part.infusion.StripTest;
-import laminate.part.infusion.Viscosity;
 import laminate.process.Process;
+import laminate.process.flow.FlowMesh;
+import laminate.process.flow.Hose;
 import laminate.unit.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,8 +55,8 @@ class InfusionFileTest {
         return read(HEAD + zone).zones().get(0).infusion().orElseThrow();
     }
 
-    private static Permeability known(double squareMetres) {
-        return Permeability.Given.of(squareMetres);
+    private static PermeabilitySource known(double squareMetres) {
+        return PermeabilitySource.Given.of(squareMetres);
     }
 
     @Test
@@ -67,9 +67,9 @@ class InfusionFileTest {
                 """;
         Preform preform =
                 Preform.of(known(1e-10)).withThroughPermeability(1e-12).withPorosity(0.5);
-        InfusionPlan expected = InfusionPlan.of(FlowPath.line(1), 95_000, preform)
-                .withViscosity(Viscosity.constant(0.2))
-                .withMesh(new Mesh(0.001, 3e-9, 0.8));
+        InfusionPlan expected = InfusionPlan.of(InfusionPath.line(1), 95_000, preform)
+                .withViscosity(ResinViscosity.constant(0.2))
+                .withMesh(new FlowMesh(0.001, 3e-9, 0.8));
 
         Part whole = read(HEAD + "zones: [{name: lid, area: 1 m², layers: " + OF_HALF + "}]\n" + example + "\n");
         Part byZone = read(HEAD + "zones: [{name: lid, area: 1 m², layers: " + OF_HALF + ", " + example + "}]\n");
@@ -92,15 +92,15 @@ class InfusionFileTest {
                 """);
         assertThat(plan)
                 .isEqualTo(new InfusionPlan(
-                        new FlowPath(Feed.LINE, 1, OptionalDouble.empty(), -0.3),
+                        new InfusionPath(FeedKind.LINE, 1, OptionalDouble.empty(), -0.3),
                         95_000,
-                        new Viscosity(OptionalDouble.of(0.2), OptionalDouble.of(7200)),
+                        new ResinViscosity(OptionalDouble.of(0.2), OptionalDouble.of(7200)),
                         new Preform(
                                 OptionalDouble.empty(),
-                                Optional.of(new Permeability.Given(1e-10, OptionalDouble.of(0.45))),
+                                Optional.of(new PermeabilitySource.Given(1e-10, OptionalDouble.of(0.45))),
                                 OptionalDouble.empty(),
                                 OptionalDouble.empty(),
-                                Optional.of(new Compaction(0.07, OptionalDouble.of(2000))),
+                                Optional.of(new BedCompaction(0.07, OptionalDouble.of(2000))),
                                 List.of(
                                         new Segment(0.4, OptionalDouble.of(2e-10), OptionalDouble.of(0.45)),
                                         new Segment(0.6, OptionalDouble.empty(), OptionalDouble.empty()))),
@@ -118,15 +118,15 @@ class InfusionFileTest {
         assertThat(plan(LINE + ", strip-test: {length: 300 mm, time: 474 s}")
                         .preform()
                         .permeability())
-                .contains(new Permeability.Tested(StripTest.of(0.3, 474)));
+                .contains(new PermeabilitySource.Tested(StripTest.of(0.3, 474)));
         assertThat(plan(LINE + ", strip-test: {length: 1 ft, time: 8 min, viscosity: 0.1 Pa.s, vacuum: 0.9 bar,"
                                 + " porosity: 48 %}")
                         .preform()
                         .permeability())
-                .contains(new Permeability.Tested(new StripTest(
+                .contains(new PermeabilitySource.Tested(new StripTest(
                         0.3048, 480, OptionalDouble.of(0.1), OptionalDouble.of(90_000), OptionalDouble.of(0.48))));
         assertThat(plan(LINE + ", permeability: typical").preform().permeability())
-                .contains(new Permeability.Typical());
+                .contains(new PermeabilitySource.Typical());
     }
 
     @Test
@@ -142,8 +142,8 @@ class InfusionFileTest {
 
     @ParameterizedTest
     @CsvSource({"centre, 20 mm, CENTRE, 1.02", "rim, 1 m, RIM, 0", "rim, 1.2 m, RIM, 0.2"})
-    void aFeedThatIsRoundHasARadius(String word, String radius, Feed feed, double ventRadius) {
-        FlowPath path = plan("feed: " + word + ", feed-radius: " + radius
+    void aFeedThatIsRoundHasARadius(String word, String radius, FeedKind feed, double ventRadius) {
+        InfusionPath path = plan("feed: " + word + ", feed-radius: " + radius
                         + ", flow-length: 1 m, vacuum: 13 psi, permeability: 1e-10 m²")
                 .path();
         assertThat(path.feed()).isEqualTo(feed);

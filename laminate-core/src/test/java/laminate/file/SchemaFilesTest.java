@@ -20,7 +20,7 @@ import laminate.material.Status;
 import laminate.part.BeamPlan;
 import laminate.part.ReserveKind;
 import laminate.part.Water;
-import laminate.part.infusion.Feed;
+import laminate.part.infusion.FeedKind;
 import laminate.process.ConsumableUse;
 import laminate.process.ContentSet;
 import laminate.process.CoreFinish;
@@ -106,7 +106,7 @@ class SchemaFilesTest {
                 words("edge", Edge.values(), PanelReader::word),
                 words("in-plane", InPlane.values(), PanelReader::word),
                 words("water", Water.values(), Water::word),
-                words("feed", Feed.values(), Feed::word),
+                words("feed", FeedKind.values(), FeedKind::word),
                 words("direction", BeamPlan.Along.values(), BeamPlan.Along::word),
                 words("beam-loading", BeamReader.Loading.values(), BeamReader.Loading::word),
                 words("strength-basis", StrengthBasis.values(), StrengthBasis::word),

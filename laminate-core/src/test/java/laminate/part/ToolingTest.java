@@ -11,9 +11,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import laminate.part.infusion.FlowPath;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Permeability;
+import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.Preform;
 import laminate.process.Process;
 import laminate.unit.Money;
@@ -97,7 +97,7 @@ class ToolingTest {
 
     @Test
     void plansStayWithPartAndZoneWhateverElseIsExchanged() {
-        InfusionPlan plan = InfusionPlan.of(FlowPath.line(1), 95e3, Preform.of(Permeability.Given.of(1e-10)));
+        InfusionPlan plan = InfusionPlan.of(InfusionPath.line(1), 95e3, Preform.of(PermeabilitySource.Given.of(1e-10)));
         Part planned = part(ZONE.withInfusion(plan))
                 .withInfusion(plan)
                 .withTooling(List.of(mould(Process.INFUSION, "1400 GBP")));

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.material.Figure;
-import laminate.part.infusion.Feed;
-import laminate.part.infusion.FlowPath;
+import laminate.part.infusion.FeedKind;
+import laminate.part.infusion.InfusionPath;
 import laminate.plan.infusion.Buckets;
 import laminate.plan.infusion.Fill;
 import laminate.plan.infusion.FlowFigures;
@@ -66,7 +66,7 @@ final class InfusionSection {
         return infusion.count() == 1 ? zones + last : zones + ", " + infusion.count() + " alike, each by itself" + last;
     }
 
-    private String way(FlowPath path) {
+    private String way(InfusionPath path) {
         String way = path.feed().word() + " feed, " + measures.size(path.flowLength()) + " from feed to vent";
         if (path.feedRadius().isPresent()) {
             way += ", feed at a radius of " + measures.size(path.feedRadius().getAsDouble());
@@ -104,13 +104,13 @@ final class InfusionSection {
                                 : ""));
     }
 
-    private String reach(Reach reach, FlowPath path) {
+    private String reach(Reach reach, InfusionPath path) {
         String apart = switch (path.feed()) {
             case LINE -> "; feed lines at most ";
             case CENTRE -> "; ports on a square grid at most ";
             case RIM -> "; a rim at most ";
         };
-        String across = path.feed() == Feed.RIM ? " across" : " apart";
+        String across = path.feed() == FeedKind.RIM ? " across" : " apart";
         return longText(reach.greatest()) + " in " + Measures.text(reach.within(), Unit.MINUTE) + apart
                 + longText(reach.spacing()) + across + ", to be sure " + longText(reach.sureSpacing());
     }

@@ -8,11 +8,10 @@ import laminate.estimate.PartEstimate;
 import laminate.estimate.ResinUse;
 import laminate.material.Figure;
 import laminate.material.Status;
-import laminate.part.infusion.Feed;
-import laminate.part.infusion.FlowPath;
+import laminate.part.infusion.FeedKind;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Mesh;
-import laminate.part.infusion.Permeability;
+import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.Preform;
 import laminate.plan.infusion.Buckets;
 import laminate.plan.infusion.Fill;
@@ -30,6 +29,7 @@ import laminate.plan.infusion.ResinBalance.Share;
 import laminate.print.TestMaterials;
 import laminate.print.TestParts;
 import laminate.process.Process;
+import laminate.process.flow.FlowMesh;
 import laminate.process.flow.FrontPoint;
 
 /** Infusions whose every number is set here, so that a print can be held against what was put in. */
@@ -68,10 +68,10 @@ final class TestInfusions {
 
     private static Infusion inTime(Optional<String> zone, String name) {
         InfusionPlan plan = InfusionPlan.of(
-                        new FlowPath(Feed.LINE, 0.42, OptionalDouble.empty(), 0.28),
+                        new InfusionPath(FeedKind.LINE, 0.42, OptionalDouble.empty(), 0.28),
                         90e3,
-                        Preform.of(Permeability.Given.of(1.02e-10)))
-                .withMesh(new Mesh(0.001, 3e-9, 0.8));
+                        Preform.of(PermeabilitySource.Given.of(1.02e-10)))
+                .withMesh(new FlowMesh(0.001, 3e-9, 0.8));
         Fill fill = new Fill(
                 OptionalDouble.of(1320),
                 OptionalDouble.of(942),
@@ -107,7 +107,9 @@ final class TestInfusions {
 
     private static Infusion neverFull(String name) {
         InfusionPlan plan = InfusionPlan.of(
-                new FlowPath(Feed.RIM, 0.5, OptionalDouble.of(0.5), 0), 90e3, Preform.of(new Permeability.Typical()));
+                new InfusionPath(FeedKind.RIM, 0.5, OptionalDouble.of(0.5), 0),
+                90e3,
+                Preform.of(new PermeabilitySource.Typical()));
         GelMargin gel = new GelMargin(
                 GelMargin.Verdict.NEVER_FULL,
                 Optional.empty(),

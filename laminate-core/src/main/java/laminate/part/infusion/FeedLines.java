@@ -3,6 +3,7 @@ package laminate.part.infusion;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import laminate.process.flow.Hose;
 
 /**
  * What leads the resin to the laminate and away from it, and stays full.

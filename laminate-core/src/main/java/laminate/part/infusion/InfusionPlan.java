@@ -3,6 +3,7 @@ package laminate.part.infusion;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import laminate.process.flow.FlowMesh;
 
 /**
  * How a part or a zone is to be infused.
@@ -17,11 +18,11 @@ import java.util.OptionalDouble;
  * @param leak the drop test that the bag has to pass, empty for the usual
  */
 public record InfusionPlan(
-        FlowPath path,
+        InfusionPath path,
         double drivingPressure,
-        Viscosity viscosity,
+        ResinViscosity viscosity,
         Preform preform,
-        Optional<Mesh> mesh,
+        Optional<FlowMesh> mesh,
         FeedLines lines,
         OptionalDouble margin,
         Optional<LeakTest> leak) {
@@ -46,7 +47,7 @@ public record InfusionPlan(
         if (margin.isPresent() && !(margin.getAsDouble() > 0 && margin.getAsDouble() <= 1)) {
             throw new IllegalArgumentException("margin must be above 0 and at most 1, not " + margin.getAsDouble());
         }
-        if (preform.crossPermeability().isPresent() && path.feed() != Feed.CENTRE) {
+        if (preform.crossPermeability().isPresent() && path.feed() != FeedKind.CENTRE) {
             throw new IllegalArgumentException("a permeability across belongs to a centre feed, not to a "
                     + path.feed().word() + " feed");
         }
@@ -73,11 +74,11 @@ public record InfusionPlan(
      * @return the plan
      * @throws IllegalArgumentException as the constructor
      */
-    public static InfusionPlan of(FlowPath path, double drivingPressure, Preform preform) {
+    public static InfusionPlan of(InfusionPath path, double drivingPressure, Preform preform) {
         return new InfusionPlan(
                 path,
                 drivingPressure,
-                Viscosity.OF_THE_RESIN,
+                ResinViscosity.OF_THE_RESIN,
                 preform,
                 Optional.empty(),
                 FeedLines.NOT_STATED,
@@ -91,7 +92,7 @@ public record InfusionPlan(
      * @param stated how thick the resin is
      * @return the plan
      */
-    public InfusionPlan withViscosity(Viscosity stated) {
+    public InfusionPlan withViscosity(ResinViscosity stated) {
         return new InfusionPlan(path, drivingPressure, stated, preform, mesh, lines, margin, leak);
     }
 
@@ -101,7 +102,7 @@ public record InfusionPlan(
      * @param laid the mesh
      * @return the plan
      */
-    public InfusionPlan withMesh(Mesh laid) {
+    public InfusionPlan withMesh(FlowMesh laid) {
         return new InfusionPlan(path, drivingPressure, viscosity, preform, Optional.of(laid), lines, margin, leak);
     }
 

@@ -18,10 +18,10 @@ import java.util.OptionalDouble;
  */
 public record Preform(
         OptionalDouble porosity,
-        Optional<Permeability> permeability,
+        Optional<PermeabilitySource> permeability,
         OptionalDouble crossPermeability,
         OptionalDouble throughPermeability,
-        Optional<Compaction> compaction,
+        Optional<BedCompaction> compaction,
         List<Segment> segments) {
 
     /**
@@ -53,7 +53,7 @@ public record Preform(
      * @param permeability K along the flow
      * @return the preform
      */
-    public static Preform of(Permeability permeability) {
+    public static Preform of(PermeabilitySource permeability) {
         return new Preform(
                 OptionalDouble.empty(),
                 Optional.of(permeability),

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import laminate.part.infusion.Feed;
+import laminate.part.infusion.FeedKind;
 import laminate.process.flow.Darcy;
 import laminate.process.flow.Filling;
 import laminate.process.flow.FrontPoint;
@@ -44,7 +44,7 @@ final class Fills {
     /** Of a straight front on the level through one rigid bed that is longer than the lag. */
     private OptionalDouble meshTime(Optional<MeshedLaminate> meshed) {
         double length = model.plan().path().flowLength();
-        boolean holds = model.plan().path().feed() == Feed.LINE
+        boolean holds = model.plan().path().feed() == FeedKind.LINE
                 && model.plan().path().rise() == 0
                 && model.bed().dry().size() == 1
                 && !model.isSoft()
@@ -107,7 +107,7 @@ final class Fills {
     }
 
     private double greatest(double factor, double within) {
-        return model.plan().path().feed() == Feed.RIM
+        return model.plan().path().feed() == FeedKind.RIM
                 ? model.plan().path().flowLength() * scale(factor, within)
                 : model.position(model.filling(factor).reach(within));
     }
@@ -154,8 +154,7 @@ final class Fills {
         double half = filling.length() / 2;
         double pressure = filling.hoseLoss(half);
         double viscosity = model.viscosity().at(filling.timeAt(half).orElseThrow());
-        laminate.part.infusion.Hose hose = model.plan().lines().hose().get();
-        double resistance = laminate.process.flow.Hose.resistance(hose.bore(), hose.length());
+        double resistance = model.plan().lines().hose().get().resistance();
         double without = model.withoutHose().fillTime().orElseThrow();
         double delay = Math.max(0, filling.fillTime().getAsDouble() - without);
         return Optional.of(new HoseLoss(pressure / (viscosity * resistance), pressure, delay));

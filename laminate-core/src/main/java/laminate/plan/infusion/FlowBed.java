@@ -7,8 +7,7 @@ import java.util.OptionalDouble;
 import laminate.material.Figure;
 import laminate.material.Status;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Mesh;
-import laminate.part.infusion.Permeability;
+import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.Segment;
 import laminate.process.flow.Anisotropy;
 import laminate.process.flow.FlowMesh;
@@ -49,7 +48,7 @@ record FlowBed(
                 dry,
                 plan.preform().crossPermeability(),
                 laminate.thickness().value(),
-                plan.mesh().map(FlowBed::mesh),
+                plan.mesh(),
                 even ? permeability.orElseThrow() : ofSegments(permeability(dry), plan, permeability),
                 even ? laminate.porosity() : ofSegments(porosity(dry), plan, permeability));
     }
@@ -70,10 +69,6 @@ record FlowBed(
         return dry;
     }
 
-    private static FlowMesh mesh(Mesh stated) {
-        return new FlowMesh(stated.thickness(), stated.permeability(), stated.porosity());
-    }
-
     /** As uncertain as the least certain permeability in it. */
     private static Figure ofSegments(double value, InfusionPlan plan, Optional<Figure> rest) {
         boolean needsRest = plan.preform().segments().stream()
@@ -87,7 +82,7 @@ record FlowBed(
         boolean needed = plan.preform().segments().isEmpty()
                 || plan.preform().segments().stream()
                         .anyMatch(segment -> segment.permeability().isEmpty());
-        return needed && plan.preform().permeability().stream().anyMatch(Permeability.Typical.class::isInstance);
+        return needed && plan.preform().permeability().stream().anyMatch(PermeabilitySource.Typical.class::isInstance);
     }
 
     /** The stretches with their mesh, all permeabilities multiplied by a factor. */

@@ -3,12 +3,15 @@ package laminate.plan.infusion;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import laminate.part.infusion.Feed;
-import laminate.part.infusion.FlowPath;
+import laminate.part.infusion.BedCompaction;
+import laminate.part.infusion.FeedKind;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
 import laminate.process.flow.Anisotropy;
 import laminate.process.flow.Drive;
+import laminate.process.flow.Feed;
 import laminate.process.flow.Filling;
+import laminate.process.flow.FlowPath;
 import laminate.process.flow.FlowSegment;
 import laminate.process.flow.Hose;
 import laminate.process.flow.MeshedLaminate;
@@ -47,7 +50,7 @@ record FlowModel(InfusionPlan plan, FlowBed bed, RisingViscosity viscosity, doub
      */
     boolean isSoft() {
         return plan.preform().compaction().isPresent()
-                && plan.path().feed() == Feed.LINE
+                && plan.path().feed() == FeedKind.LINE
                 && plan.path().rise() == 0
                 && bed.dry().size() == 1
                 && plan.lines().hose().isEmpty();
@@ -55,7 +58,7 @@ record FlowModel(InfusionPlan plan, FlowBed bed, RisingViscosity viscosity, doub
 
     private Filling softBag(double factor) {
         FlowSegment laminate = bed.dry().get(0);
-        laminate.part.infusion.Compaction law = plan.preform().compaction().orElseThrow();
+        BedCompaction law = plan.preform().compaction().orElseThrow();
         SoftBag bag = new SoftBag(
                 1 - laminate.porosity(),
                 law.exponent(),
@@ -70,28 +73,26 @@ record FlowModel(InfusionPlan plan, FlowBed bed, RisingViscosity viscosity, doub
         return new Drive(plan.drivingPressure(), density);
     }
 
-    private laminate.process.flow.FlowPath path(double factor, double scale, Optional<Supply> supply) {
+    private FlowPath path(double factor, double scale, Optional<Supply> supply) {
         List<FlowSegment> way = bed.segments(factor).stream()
                 .map(segment -> segment.withLength(segment.length() * scale))
                 .toList();
-        return new laminate.process.flow.FlowPath(
-                feed(scale), equivalent(way, factor), plan.path().rise() * scale, supply);
+        return new FlowPath(feed(scale), equivalent(way, factor), plan.path().rise() * scale, supply);
     }
 
-    private laminate.process.flow.Feed feed(double scale) {
-        FlowPath path = plan.path();
+    private Feed feed(double scale) {
+        InfusionPath path = plan.path();
         return switch (path.feed()) {
-            case LINE -> laminate.process.flow.Feed.LINE;
-            case CENTRE ->
-                new laminate.process.flow.Feed.Centre(path.feedRadius().orElseThrow() * scale);
-            case RIM -> new laminate.process.flow.Feed.Rim(path.feedRadius().orElseThrow() * scale);
+            case LINE -> Feed.LINE;
+            case CENTRE -> new Feed.Centre(path.feedRadius().orElseThrow() * scale);
+            case RIM -> new Feed.Rim(path.feedRadius().orElseThrow() * scale);
         };
     }
 
     private Optional<Supply> supply() {
         return plan.lines().hose().map(stated -> {
-            List<Hose> hoses = List.of(new Hose(stated.bore(), stated.length()));
-            return plan.path().feed() == Feed.LINE
+            List<Hose> hoses = List.of(stated);
+            return plan.path().feed() == FeedKind.LINE
                     ? Supply.toLine(hoses, area / plan.path().flowLength(), bed.totalThickness())
                     : Supply.toDisc(hoses, bed.totalThickness());
         });

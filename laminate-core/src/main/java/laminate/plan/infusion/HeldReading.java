@@ -5,13 +5,13 @@ import java.util.Optional;
 import laminate.material.Figure;
 import laminate.material.Status;
 import laminate.part.infusion.FeedLines;
-import laminate.part.infusion.Hose;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Mesh;
 import laminate.process.Loss;
 import laminate.process.Process;
 import laminate.process.ResinUptake;
 import laminate.process.Workshop;
+import laminate.process.flow.FlowMesh;
+import laminate.process.flow.Hose;
 
 /** What one infusion leaves in lines, mesh, pot and grooves: by its plan, and by the workshop's losses where it is silent. */
 final class HeldReading {
@@ -54,7 +54,7 @@ final class HeldReading {
                 .orElse(NO_HOSE);
     }
 
-    private static Figure full(Mesh mesh, double density, double area) {
+    private static Figure full(FlowMesh mesh, double density, double area) {
         return new Figure(
                 ResinUptake.mesh(density, mesh.thickness(), mesh.porosity()) * area,
                 "mesh of the plan over the whole area, full of resin",

@@ -9,7 +9,7 @@ import laminate.estimate.WorkCautions;
 import laminate.estimate.ZoneEstimate;
 import laminate.material.Status;
 import laminate.part.CoreLayer;
-import laminate.part.infusion.Feed;
+import laminate.part.infusion.FeedKind;
 import laminate.process.Process;
 import laminate.process.Workshop;
 import laminate.unit.Significant;
@@ -176,7 +176,7 @@ final class InfusionCautions {
     }
 
     private void fronts() {
-        if (model.plan().path().feed() == Feed.LINE) {
+        if (model.plan().path().feed() == FeedKind.LINE) {
             cautions.add(common("Two fronts that meet shut in air: between two feed lines lies a vent."));
         }
     }

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import laminate.material.Figure;
 import laminate.material.Status;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Permeability;
+import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.StripTest;
 import laminate.process.flow.Darcy;
 import laminate.unit.Significant;
@@ -18,11 +18,11 @@ final class PermeabilityReading {
 
     private PermeabilityReading() {}
 
-    static Figure of(Permeability permeability, InfusionPlan plan, InfusedLaminate laminate, double viscosity) {
-        if (permeability instanceof Permeability.Given given) {
+    static Figure of(PermeabilitySource permeability, InfusionPlan plan, InfusedLaminate laminate, double viscosity) {
+        if (permeability instanceof PermeabilitySource.Given given) {
             return scaled(Figure.stated(given.value()), given.measuredAt(), laminate);
         }
-        if (permeability instanceof Permeability.Tested tested) {
+        if (permeability instanceof PermeabilitySource.Tested tested) {
             return ofStrip(tested.test(), plan, laminate, viscosity);
         }
         return TypicalPermeability.of(laminate);

@@ -5,8 +5,9 @@ import laminate.material.Figure;
 import laminate.material.Property;
 import laminate.material.Resin;
 import laminate.material.Status;
-import laminate.part.infusion.Viscosity;
+import laminate.part.infusion.ResinViscosity;
 import laminate.process.LayUp;
+import laminate.process.cure.Viscosity;
 import laminate.process.flow.RisingViscosity;
 
 /**
@@ -17,7 +18,7 @@ import laminate.process.flow.RisingViscosity;
  */
 record ViscosityReading(Figure atStart, Optional<Figure> time) {
 
-    static ViscosityReading of(Viscosity stated, Optional<LayUp> layUp, GelReading gel) {
+    static ViscosityReading of(ResinViscosity stated, Optional<LayUp> layUp, GelReading gel) {
         Optional<Resin> resin = layUp.map(LayUp::resin);
         Figure atStart = stated.atStart().isPresent()
                 ? Figure.stated(stated.atStart().getAsDouble())
@@ -31,7 +32,7 @@ record ViscosityReading(Figure atStart, Optional<Figure> time) {
     }
 
     /** Styrenic resins stay near flat until close to gel, others thicken from the start. */
-    private static Optional<Figure> time(Viscosity stated, Optional<Resin> resin, GelReading gel) {
+    private static Optional<Figure> time(ResinViscosity stated, Optional<Resin> resin, GelReading gel) {
         if (stated.riseTime().isPresent()) {
             return Optional.of(Figure.stated(stated.riseTime().getAsDouble()));
         }
@@ -39,7 +40,7 @@ record ViscosityReading(Figure atStart, Optional<Figure> time) {
         return gel.time()
                 .filter(known -> rises)
                 .map(known -> new Figure(
-                        laminate.process.cure.Viscosity.riseTime(known.value()),
+                        Viscosity.riseTime(known.value()),
                         "steady rise to 1000 times the viscosity at gel, from memory; gel time of " + known.source(),
                         Status.MEMORY));
     }

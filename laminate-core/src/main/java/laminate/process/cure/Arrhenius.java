@@ -1,6 +1,7 @@
 package laminate.process.cure;
 
 import laminate.process.Range;
+import laminate.theory.Require;
 
 /**
  * How a time of cure changes with temperature, by Arrhenius' law.
@@ -34,7 +35,7 @@ public final class Arrhenius {
      * @throws IllegalArgumentException if time or a temperature is not above zero, or the result is not finite
      */
     public static double time(double time, double activationEnergy, double from, double to) {
-        return shifted(Checks.positive("time", time), activationEnergy, from, to);
+        return shifted(Require.positive("time", time), activationEnergy, from, to);
     }
 
     /**
@@ -48,7 +49,7 @@ public final class Arrhenius {
      * @throws IllegalArgumentException if a value is not above zero, or the temperatures are the same
      */
     public static double activationEnergy(double time1, double temperature1, double time2, double temperature2) {
-        double ratio = Checks.positive("time", time1) / Checks.positive("time", time2);
+        double ratio = Require.positive("time", time1) / Require.positive("time", time2);
         double inverse = inverse(temperature2, temperature1);
         if (inverse == 0) {
             throw new IllegalArgumentException("two temperatures are wanted, not " + temperature1 + " K twice");
@@ -58,11 +59,11 @@ public final class Arrhenius {
 
     /** A quantity that falls with temperature as exp(E/(R T)) does, from one temperature to another. */
     static double shifted(double quantity, double energy, double from, double to) {
-        double factor = Math.exp(Checks.notNegative("activation energy", energy) / GAS_CONSTANT * inverse(from, to));
-        return Checks.finite("a time or viscosity", quantity * factor);
+        double factor = Math.exp(Require.notNegative("activation energy", energy) / GAS_CONSTANT * inverse(from, to));
+        return Require.finite("a time or viscosity", quantity * factor);
     }
 
     private static double inverse(double from, double to) {
-        return 1 / Checks.positive("temperature", to) - 1 / Checks.positive("temperature", from);
+        return 1 / Require.positive("temperature", to) - 1 / Require.positive("temperature", from);
     }
 }

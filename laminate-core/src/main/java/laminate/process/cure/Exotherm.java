@@ -1,6 +1,7 @@
 package laminate.process.cure;
 
 import laminate.process.Range;
+import laminate.theory.Require;
 
 /**
  * How warm a wet stage may get: a caution, not a forecast.
@@ -31,9 +32,9 @@ public record Exotherm(double adiabaticRise, double lumpedRise, double biot) {
      * @throws IllegalArgumentException if one is below zero or not finite, or the lumped rise exceeds the ceiling
      */
     public Exotherm {
-        Checks.notNegative("adiabatic rise", adiabaticRise);
-        Checks.notNegative("lumped rise", lumpedRise);
-        Checks.notNegative("Biot number", biot);
+        Require.notNegative("adiabatic rise", adiabaticRise);
+        Require.notNegative("lumped rise", lumpedRise);
+        Require.notNegative("Biot number", biot);
         if (lumpedRise > adiabaticRise) {
             throw new IllegalArgumentException(
                     "a rise of " + lumpedRise + " K is above the adiabatic one of " + adiabaticRise + " K");
@@ -76,7 +77,7 @@ public record Exotherm(double adiabaticRise, double lumpedRise, double biot) {
      */
     public static double adiabaticRise(
             double fibreMassFraction, double heatOfCure, double resinSpecificHeat, double fibreSpecificHeat) {
-        double heat = (1 - fibreMassFraction) * Checks.positive("heat of cure", heatOfCure);
+        double heat = (1 - fibreMassFraction) * Require.positive("heat of cure", heatOfCure);
         return heat / WetStage.specificHeat(fibreMassFraction, resinSpecificHeat, fibreSpecificHeat);
     }
 
@@ -93,10 +94,10 @@ public record Exotherm(double adiabaticRise, double lumpedRise, double biot) {
      */
     public static double coolingTime(
             double density, double specificHeat, double thickness, int faces, double heatTransfer) {
-        return Checks.positive("density", density)
-                * Checks.positive("specific heat", specificHeat)
-                * Checks.positive("thickness", thickness)
-                / (WetStage.checkFaces(faces) * Checks.positive("heat transfer", heatTransfer));
+        return Require.positive("density", density)
+                * Require.positive("specific heat", specificHeat)
+                * Require.positive("thickness", thickness)
+                / (WetStage.checkFaces(faces) * Require.positive("heat transfer", heatTransfer));
     }
 
     /**
@@ -110,8 +111,8 @@ public record Exotherm(double adiabaticRise, double lumpedRise, double biot) {
      * @throws IllegalArgumentException if the rise is below zero, or a time is not above zero
      */
     public static double lumpedRise(double adiabaticRise, double coolingTime, double releaseTime) {
-        double ratio = Checks.positive("release time", releaseTime) / Checks.positive("cooling time", coolingTime);
-        return Checks.notNegative("adiabatic rise", adiabaticRise) * -Math.expm1(-ratio) / ratio;
+        double ratio = Require.positive("release time", releaseTime) / Require.positive("cooling time", coolingTime);
+        return Require.notNegative("adiabatic rise", adiabaticRise) * -Math.expm1(-ratio) / ratio;
     }
 
     /**

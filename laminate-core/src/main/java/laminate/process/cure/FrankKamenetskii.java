@@ -1,5 +1,7 @@
 package laminate.process.cure;
 
+import laminate.theory.Require;
+
 /**
  * When a slab of curing resin runs away: Frank-Kamenetskii's theory of thermal explosion (1955, from memory).
  *
@@ -30,13 +32,13 @@ public final class FrankKamenetskii {
      */
     public static double number(
             double heatRate, double activationEnergy, double halfThickness, double conductivity, double temperature) {
-        double length = Checks.positive("half thickness", halfThickness);
-        double kelvin = Checks.positive("temperature", temperature);
-        return Checks.positive("heat rate", heatRate)
-                * Checks.positive("activation energy", activationEnergy)
+        double length = Require.positive("half thickness", halfThickness);
+        double kelvin = Require.positive("temperature", temperature);
+        return Require.positive("heat rate", heatRate)
+                * Require.positive("activation energy", activationEnergy)
                 * length
                 * length
-                / (Checks.positive("conductivity", conductivity) * Arrhenius.GAS_CONSTANT * kelvin * kelvin);
+                / (Require.positive("conductivity", conductivity) * Arrhenius.GAS_CONSTANT * kelvin * kelvin);
     }
 
     /**

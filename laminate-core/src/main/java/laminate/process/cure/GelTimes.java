@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.material.Resin;
+import laminate.theory.Require;
 
 /**
  * The gel times of a resin with one agent, read between the points that the resin states.
@@ -78,7 +79,7 @@ public final class GelTimes {
      * @throws IllegalArgumentException if a value is not above zero
      */
     public Optional<GelTime> find(double temperature, double dose) {
-        Checks.positive("dose", dose);
+        Require.positive("dose", dose);
         Optional<GelRow> under = Optional.empty();
         for (GelRow row : reaching(temperature)) {
             if (row.isAt(dose)) {
@@ -101,7 +102,7 @@ public final class GelTimes {
      * @throws IllegalArgumentException if a value is not above zero
      */
     public OptionalDouble doseFor(double seconds, double temperature) {
-        Checks.positive("gel time", seconds);
+        Require.positive("gel time", seconds);
         List<GelRow> reaching = reaching(temperature);
         for (int i = 0; i < reaching.size(); i++) {
             GelRow row = reaching.get(i);
@@ -146,7 +147,7 @@ public final class GelTimes {
      * @throws IllegalArgumentException if the dose is not above zero
      */
     public List<Span> temperatures(double dose) {
-        Checks.positive("dose", dose);
+        Require.positive("dose", dose);
         List<Span> notAbove = spans(
                 rows.stream().filter(row -> row.dose() < dose || row.isAt(dose)).toList());
         List<Span> notBelow = spans(
@@ -210,7 +211,7 @@ public final class GelTimes {
     }
 
     private List<GelRow> reaching(double temperature) {
-        Checks.positive("temperature", temperature);
+        Require.positive("temperature", temperature);
         return rows.stream().filter(row -> row.span().contains(temperature)).toList();
     }
 

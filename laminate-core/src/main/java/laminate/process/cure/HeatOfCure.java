@@ -1,6 +1,7 @@
 package laminate.process.cure;
 
 import laminate.process.Range;
+import laminate.theory.Require;
 
 /**
  * Heat that a resin gives off as it cures.
@@ -32,8 +33,8 @@ public final class HeatOfCure {
      * @throws IllegalArgumentException if the fraction is not from 0 to 1, or the mass is not above zero
      */
     public static double unsaturated(double styrene, double backbone) {
-        double bonds = Checks.fraction("styrene content", styrene) / STYRENE_MOLAR_MASS
-                + (1 - styrene) / Checks.positive("backbone per double bond", backbone);
-        return Checks.finite("heat of cure", bonds * DOUBLE_BOND);
+        double bonds = Require.share("styrene content", styrene) / STYRENE_MOLAR_MASS
+                + (1 - styrene) / Require.positive("backbone per double bond", backbone);
+        return Require.finite("heat of cure", bonds * DOUBLE_BOND);
     }
 }

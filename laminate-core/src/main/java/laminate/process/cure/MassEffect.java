@@ -5,6 +5,7 @@ import java.util.Optional;
 import laminate.material.Resin;
 import laminate.material.Status;
 import laminate.process.Range;
+import laminate.theory.Require;
 
 /**
  * How much sooner a pot gels than a thin film or a cup of 100 g, because its own heat warms it.
@@ -100,7 +101,7 @@ public record MassEffect(double knownMass, Range share, double largestMass, Stri
     }
 
     private double relative(double mass) {
-        if (Checks.positive("mass", mass) > largestMass * (1 + ROUNDING)) {
+        if (Require.positive("mass", mass) > largestMass * (1 + ROUNDING)) {
             throw new IllegalArgumentException(
                     "the gel time of a mix is known up to " + largestMass + " kg, not of " + mass + " kg");
         }

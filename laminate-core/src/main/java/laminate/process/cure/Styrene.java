@@ -2,6 +2,7 @@ package laminate.process.cure;
 
 import laminate.material.Figure;
 import laminate.material.Status;
+import laminate.theory.Require;
 
 /**
  * Styrene in the air of the workshop: an estimate that replaces no measurement.
@@ -31,10 +32,10 @@ public final class Styrene {
      * @throws IllegalArgumentException if the mass is below zero, or time or limit is not above zero
      */
     public static double freshAir(double mass, double seconds, double limit) {
-        return Checks.finite(
+        return Require.finite(
                 "flow of fresh air",
-                Checks.notNegative("mass of styrene", mass)
-                        / (Checks.positive("time", seconds) * Checks.positive("limit", limit)));
+                Require.notNegative("mass of styrene", mass)
+                        / (Require.positive("time", seconds) * Require.positive("limit", limit)));
     }
 
     /**
@@ -45,7 +46,7 @@ public final class Styrene {
      * @throws IllegalArgumentException if it is below zero
      */
     public static double ofPartsPerMillion(double partsPerMillion) {
-        return Checks.notNegative("concentration", partsPerMillion) * PPM;
+        return Require.notNegative("concentration", partsPerMillion) * PPM;
     }
 
     /**
@@ -56,6 +57,6 @@ public final class Styrene {
      * @throws IllegalArgumentException if it is below zero
      */
     public static double partsPerMillion(double concentration) {
-        return Checks.notNegative("concentration", concentration) / PPM;
+        return Require.notNegative("concentration", concentration) / PPM;
     }
 }

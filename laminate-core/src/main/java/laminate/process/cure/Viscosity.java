@@ -1,6 +1,7 @@
 package laminate.process.cure;
 
 import laminate.process.Range;
+import laminate.theory.Require;
 
 /** How runny a resin is: with styrene, with temperature, and while it cures. */
 public final class Viscosity {
@@ -53,7 +54,7 @@ public final class Viscosity {
      * @throws IllegalArgumentException if viscosity or a temperature is not above zero, or the result is not finite
      */
     public static double atTemperature(double viscosity, double activationEnergy, double from, double to) {
-        return Arrhenius.shifted(Checks.positive("viscosity", viscosity), activationEnergy, from, to);
+        return Arrhenius.shifted(Require.positive("viscosity", viscosity), activationEnergy, from, to);
     }
 
     /**
@@ -68,6 +69,6 @@ public final class Viscosity {
      * @throws IllegalArgumentException if the gel time is not above zero
      */
     public static double riseTime(double gelTime) {
-        return Checks.positive("gel time", gelTime) / Math.log(RISE_AT_GEL);
+        return Require.positive("gel time", gelTime) / Math.log(RISE_AT_GEL);
     }
 }

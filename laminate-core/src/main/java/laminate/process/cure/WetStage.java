@@ -1,5 +1,7 @@
 package laminate.process.cure;
 
+import laminate.theory.Require;
+
 /**
  * A wet stage as its heat sees it.
  *
@@ -45,16 +47,16 @@ public record WetStage(
      *     value is not above zero
      */
     public WetStage {
-        Checks.positive("thickness", thickness);
-        Checks.positive("density", density);
-        Checks.fraction("fibre mass fraction", fibreMassFraction);
-        Checks.positive("heat of cure", heatOfCure);
-        Checks.positive("specific heat of resin", resinSpecificHeat);
-        Checks.positive("specific heat of fibre", fibreSpecificHeat);
-        Checks.positive("conductivity", conductivity);
+        Require.positive("thickness", thickness);
+        Require.positive("density", density);
+        Require.share("fibre mass fraction", fibreMassFraction);
+        Require.positive("heat of cure", heatOfCure);
+        Require.positive("specific heat of resin", resinSpecificHeat);
+        Require.positive("specific heat of fibre", fibreSpecificHeat);
+        Require.positive("conductivity", conductivity);
         checkFaces(faces);
-        Checks.positive("heat transfer", heatTransfer);
-        Checks.positive("release time", releaseTime);
+        Require.positive("heat transfer", heatTransfer);
+        Require.positive("release time", releaseTime);
     }
 
     /**
@@ -90,9 +92,9 @@ public record WetStage(
     }
 
     static double specificHeat(double fibreMassFraction, double resin, double fibre) {
-        return (1 - Checks.fraction("fibre mass fraction", fibreMassFraction))
-                        * Checks.positive("specific heat of resin", resin)
-                + fibreMassFraction * Checks.positive("specific heat of fibre", fibre);
+        return (1 - Require.share("fibre mass fraction", fibreMassFraction))
+                        * Require.positive("specific heat of resin", resin)
+                + fibreMassFraction * Require.positive("specific heat of fibre", fibre);
     }
 
     static int checkFaces(int faces) {

@@ -17,15 +17,15 @@ import java.util.stream.Stream;
 import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.part.infusion.FeedLines;
-import laminate.part.infusion.FlowPath;
-import laminate.part.infusion.Hose;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Mesh;
 import laminate.plan.infusion.Buckets.Bucket;
 import laminate.process.Mixing;
 import laminate.process.ShopFloor;
 import laminate.process.Workshop;
 import laminate.process.cure.MassEffect;
+import laminate.process.flow.FlowMesh;
+import laminate.process.flow.Hose;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,7 +37,7 @@ class BucketsTest {
 
     @Test
     void theMixesHoldAllThatIsDrawn() {
-        InfusionPlan plan = Plans.with(metre(), FlowPath.line(0.3));
+        InfusionPlan plan = Plans.with(metre(), InfusionPath.line(0.3));
         PartInfusion part = Plans.all(
                 Plans.WORKSHOP,
                 Part.of("hatch", List.of(Plans.zone("lid", 1, roving(), roving())))
@@ -85,7 +85,7 @@ class BucketsTest {
         assertThat(buckets.mixes()).hasSize(4);
         assertThat(buckets.mixes()).allSatisfy(mix -> assertThat(mix.mass()).isCloseTo(0.25, within(EXACT)));
         Workshop workshop = Plans.WORKSHOP.withShopFloor(ShopFloor.USUAL.with(small));
-        InfusionPlan plan = Plans.with(metre(), FlowPath.line(0.3));
+        InfusionPlan plan = Plans.with(metre(), InfusionPath.line(0.3));
         assertThat(infused(workshop, plan, roving()).buckets().orElseThrow().largest())
                 .isEqualTo(0.3);
     }
@@ -102,8 +102,8 @@ class BucketsTest {
 
     private record Arguments(InfusionPlan plan, Layer[] layers) {
         static Arguments any(Random random) {
-            InfusionPlan plan = Plans.with(metre(), FlowPath.line(0.05 + random.nextDouble()));
-            plan = random.nextBoolean() ? plan : plan.withMesh(new Mesh(0.001, 3e-9, 0.85));
+            InfusionPlan plan = Plans.with(metre(), InfusionPath.line(0.05 + random.nextDouble()));
+            plan = random.nextBoolean() ? plan : plan.withMesh(new FlowMesh(0.001, 3e-9, 0.85));
             Optional<Hose> spiral = Optional.of(new Hose(0.01, 0.1 + random.nextDouble()));
             plan = random.nextBoolean()
                     ? plan

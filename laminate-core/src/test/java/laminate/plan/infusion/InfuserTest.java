@@ -21,23 +21,23 @@ import laminate.material.Property;
 import laminate.material.Status;
 import laminate.part.Part;
 import laminate.part.ReinforcementLayer;
-import laminate.part.infusion.Compaction;
-import laminate.part.infusion.Feed;
-import laminate.part.infusion.FlowPath;
+import laminate.part.infusion.BedCompaction;
+import laminate.part.infusion.FeedKind;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
 import laminate.part.infusion.LeakTest;
-import laminate.part.infusion.Mesh;
-import laminate.part.infusion.Permeability;
+import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.Preform;
+import laminate.part.infusion.ResinViscosity;
 import laminate.part.infusion.Segment;
 import laminate.part.infusion.StripTest;
-import laminate.part.infusion.Viscosity;
 import laminate.plan.infusion.GelMargin.Verdict;
 import laminate.process.Dose;
 import laminate.process.FibreContent;
 import laminate.process.LayUp;
 import laminate.process.Process;
 import laminate.process.Workshop;
+import laminate.process.flow.FlowMesh;
 import laminate.process.flow.FrontPoint;
 import laminate.testing.TestMaterials;
 import laminate.testing.TestParts;
@@ -51,7 +51,7 @@ class InfuserTest {
             new LayUp(Process.INFUSION, EPOXY, Dose.usual(EPOXY, TestMaterials.AMINE));
 
     /** Half a metre of 1e-10 m²: 22 min. */
-    private static final InfusionPlan HALF = Plans.with(metre(), FlowPath.line(0.5));
+    private static final InfusionPlan HALF = Plans.with(metre(), InfusionPath.line(0.5));
 
     @Test
     void everyFigureSaysWhereItComesFrom() {
@@ -76,7 +76,7 @@ class InfuserTest {
 
     @Test
     void aStatedViscosityWinsOverThatOfTheResin() {
-        FlowFigures figures = infused(metre().withViscosity(Viscosity.constant(0.1)), roving())
+        FlowFigures figures = infused(metre().withViscosity(ResinViscosity.constant(0.1)), roving())
                 .figures();
         assertThat(figures.viscosity().value()).isEqualTo(0.1);
         assertThat(figures.viscosity().status()).isEqualTo(Status.USER);
@@ -124,7 +124,7 @@ class InfuserTest {
 
     @Test
     void aZoneWithItsOwnPlanIsNotThePartsAffair() {
-        InfusionPlan narrow = Plans.with(metre(), FlowPath.line(0.2));
+        InfusionPlan narrow = Plans.with(metre(), InfusionPath.line(0.2));
         Part part = Part.of(
                         "hatch",
                         List.of(
@@ -150,7 +150,7 @@ class InfuserTest {
         ReinforcementLayer loose =
                 ReinforcementLayer.of(TestMaterials.roving(0.6), Plans.LAY_UP).with(FibreContent.ofVolumeFraction(0.4));
         Part part = Part.of("hatch", List.of(zone("lid", 1, roving()), zone("rim", 1, loose)));
-        Permeability measured = new Permeability.Given(1e-10, OptionalDouble.of(0.5));
+        PermeabilitySource measured = new PermeabilitySource.Given(1e-10, OptionalDouble.of(0.5));
         Infusion infusion = all(WORKSHOP, part.withInfusion(Plans.with(metre(), Preform.of(measured))))
                 .infusions()
                 .get(0);
@@ -169,7 +169,7 @@ class InfuserTest {
 
     @Test
     void aPermeabilityFromMemorySaysSoEverywhere() {
-        InfusionPlan plan = Plans.with(metre(), Preform.of(new Permeability.Typical()));
+        InfusionPlan plan = Plans.with(metre(), Preform.of(new PermeabilitySource.Typical()));
         Infusion infusion = infused(plan, roving());
         assertThat(infusion.figures().permeability().status()).isEqualTo(Status.MEMORY);
         assertThat(infusion.figures().permeability().source()).contains("from memory");
@@ -184,7 +184,7 @@ class InfuserTest {
 
     @Test
     void theTypicalValueIsThatOfTheFormScaledToTheLayer() {
-        InfusionPlan plan = Plans.with(metre(), Preform.of(new Permeability.Typical()));
+        InfusionPlan plan = Plans.with(metre(), Preform.of(new PermeabilitySource.Typical()));
         double scaled = 1.7e-10 * Math.pow(0.5 / 0.525, 3) * Math.pow(0.475 / 0.5, 2);
         assertThat(infused(plan, roving()).figures().permeability().value()).isCloseTo(scaled, within(1e-6 * scaled));
         ReinforcementLayer mat =
@@ -199,7 +199,7 @@ class InfuserTest {
 
     @Test
     void whereMemoryHasNothingAStripTestIsAskedFor() {
-        InfusionPlan plan = Plans.with(metre(), Preform.of(new Permeability.Typical()));
+        InfusionPlan plan = Plans.with(metre(), Preform.of(new PermeabilitySource.Typical()));
         ReinforcementLayer straight = ReinforcementLayer.of(TestMaterials.unidirectional(0.3), Plans.LAY_UP);
         assertThatThrownBy(() -> infused(plan, straight))
                 .hasMessageContaining("no typical permeability of unidirectional")
@@ -223,7 +223,7 @@ class InfuserTest {
     }
 
     private static Preform strip(StripTest test) {
-        return Preform.of(new Permeability.Tested(test));
+        return Preform.of(new PermeabilitySource.Tested(test));
     }
 
     /** Half a metre at 1e-9 m² and 80 %, then half at 1e-10 m² and 50 %: 1789 s. */
@@ -266,7 +266,7 @@ class InfuserTest {
 
     @Test
     void resinThatCannotClimbNeverFills() {
-        FlowPath tooHigh = new FlowPath(Feed.LINE, 12, OptionalDouble.empty(), 12);
+        InfusionPath tooHigh = new InfusionPath(FeedKind.LINE, 12, OptionalDouble.empty(), 12);
         assertThat(infused(Plans.with(metre(), tooHigh), roving()).fill().time())
                 .isEmpty();
     }
@@ -362,7 +362,7 @@ class InfuserTest {
 
     @Test
     void aMeshWithoutPermeabilityThroughTheThicknessHasNoKnownLag() {
-        Infusion infusion = infused(metre().withMesh(new Mesh(0.001, 3e-9, 0.8)), roving());
+        Infusion infusion = infused(metre().withMesh(new FlowMesh(0.001, 3e-9, 0.8)), roving());
         assertThat(infusion.fill().lag()).isEmpty();
         assertThat(infusion.fill().meshTime()).isEmpty();
         assertThat(infusion.cautions())
@@ -371,11 +371,11 @@ class InfuserTest {
 
     @Test
     void compactionThatIsLeftOutIsTold() {
-        Preform soft = Plans.with(preform(1e-10), new Compaction(0.07, OptionalDouble.empty()));
+        Preform soft = Plans.with(preform(1e-10), new BedCompaction(0.07, OptionalDouble.empty()));
         InfusionPlan level = Plans.with(metre(), soft);
         assertThat(infused(level, roving()).fill().time().orElseThrow()).isLessThan(4000);
         assertThat(infused(level, roving()).cautions()).noneSatisfy(InfuserTest::tellsOfRigid);
-        Infusion centre = infused(Plans.with(level, FlowPath.centre(0.01, 0.49)), roving());
+        Infusion centre = infused(Plans.with(level, InfusionPath.centre(0.01, 0.49)), roving());
         assertThat(centre.fill().time().orElseThrow()).isCloseTo(4489.7671, within(1e-4));
         assertThat(centre.cautions()).anySatisfy(InfuserTest::tellsOfRigid);
     }

@@ -14,18 +14,18 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import laminate.material.Property;
-import laminate.part.infusion.Compaction;
-import laminate.part.infusion.Feed;
-import laminate.part.infusion.FlowPath;
+import laminate.part.infusion.BedCompaction;
+import laminate.part.infusion.FeedKind;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Mesh;
-import laminate.part.infusion.Permeability;
+import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.Preform;
+import laminate.part.infusion.ResinViscosity;
 import laminate.part.infusion.StripTest;
-import laminate.part.infusion.Viscosity;
 import laminate.process.LayUp;
 import laminate.process.Process;
 import laminate.process.flow.Drive;
+import laminate.process.flow.FlowMesh;
 import laminate.testing.Json;
 import laminate.testing.TestMaterials;
 import laminate.testing.TestParts;
@@ -49,8 +49,8 @@ class InfuserValidationTest {
             return numbers(map.get(name)).get(i);
         }
 
-        InfusionPlan plan(FlowPath path, Preform preform) {
-            return InfusionPlan.of(path, n("dP"), preform).withViscosity(Viscosity.constant(n("mu")));
+        InfusionPlan plan(InfusionPath path, Preform preform) {
+            return InfusionPlan.of(path, n("dP"), preform).withViscosity(ResinViscosity.constant(n("mu")));
         }
     }
 
@@ -82,17 +82,17 @@ class InfuserValidationTest {
     }
 
     private static InfusionPlan line(In in, String length) {
-        return in.plan(FlowPath.line(in.n(length)), bed(in, "K"));
+        return in.plan(InfusionPath.line(in.n(length)), bed(in, "K"));
     }
 
-    private static FlowPath centre(In in, String radius) {
-        return FlowPath.centre(in.n("r0"), in.n(radius) - in.n("r0"));
+    private static InfusionPath centre(In in, String radius) {
+        return InfusionPath.centre(in.n("r0"), in.n(radius) - in.n("r0"));
     }
 
     private static double ofStrip(In in) {
-        Preform tested = Preform.of(new Permeability.Tested(StripTest.of(in.n("L"), in.n("t"))))
+        Preform tested = Preform.of(new PermeabilitySource.Tested(StripTest.of(in.n("L"), in.n("t"))))
                 .withPorosity(in.n("phi"));
-        Infusion infusion = infused(in.plan(FlowPath.line(1), tested), given(0.004));
+        Infusion infusion = infused(in.plan(InfusionPath.line(1), tested), given(0.004));
         return infusion.figures().permeability().value();
     }
 
@@ -101,7 +101,7 @@ class InfuserValidationTest {
         double density = in.n("rho") * in.n("g") / Drive.GRAVITY;
         LayUp layUp = TestParts.layUp(
                 Process.INFUSION, TestMaterials.with(TestMaterials.VINYLESTER, Property.DENSITY_LIQUID, density));
-        FlowPath up = new FlowPath(Feed.LINE, in.n("L"), OptionalDouble.empty(), in.n("L"));
+        InfusionPath up = new InfusionPath(FeedKind.LINE, in.n("L"), OptionalDouble.empty(), in.n("L"));
         return infused(in.plan(up, preform(in.n("K"))), Plans.roving(layUp))
                 .fill()
                 .time()
@@ -109,11 +109,11 @@ class InfuserValidationTest {
     }
 
     private static Map<String, Double> risingViscosity(In in) {
-        InfusionPlan plan = InfusionPlan.of(FlowPath.line(in.n("L")), in.n("dP"), bed(in, "K"));
+        InfusionPlan plan = InfusionPlan.of(InfusionPath.line(in.n("L")), in.n("dP"), bed(in, "K"));
         InfusionPlan rising = plan.withViscosity(Plans.rising(in.n("mu0"), in.n("tau")));
         return Map.of(
                 "t0_s",
-                time(plan.withViscosity(Viscosity.constant(in.n("mu0")))),
+                time(plan.withViscosity(ResinViscosity.constant(in.n("mu0")))),
                 "t_s",
                 time(rising),
                 "L_max_m",
@@ -126,7 +126,7 @@ class InfuserValidationTest {
         double never = 5;
         while (never - fills > 1e-9) {
             double length = (fills + never) / 2;
-            InfusionPlan tried = Plans.with(rising, FlowPath.line(length));
+            InfusionPlan tried = Plans.with(rising, InfusionPath.line(length));
             if (infused(tried, given(0.004)).fill().time().isPresent()) {
                 fills = length;
             } else {
@@ -137,14 +137,14 @@ class InfuserValidationTest {
     }
 
     private static double throughThickness(In in) {
-        InfusionPlan plan = in.plan(FlowPath.line(1), bed(in, "Kz").withThroughPermeability(in.n("Kz")));
+        InfusionPlan plan = in.plan(InfusionPath.line(1), bed(in, "Kz").withThroughPermeability(in.n("Kz")));
         return infused(plan, given(in.n("h"))).fill().throughTime().orElseThrow();
     }
 
     private static Map<String, Double> uniform(In in) {
         InfusionPlan plan = in.plan(
-                        FlowPath.line(in.n("L")), preform(in.n("K", 1)).withPorosity(in.n("phi", 1)))
-                .withMesh(new Mesh(in.n("h", 0), in.n("K", 0), in.n("phi", 0)));
+                        InfusionPath.line(in.n("L")), preform(in.n("K", 1)).withPorosity(in.n("phi", 1)))
+                .withMesh(new FlowMesh(in.n("h", 0), in.n("K", 0), in.n("phi", 0)));
         Infusion infusion = infused(plan, given(in.n("h", 1)));
         return Map.of(
                 "Keff", infusion.figures().effectivePermeability(),
@@ -154,8 +154,8 @@ class InfuserValidationTest {
 
     private static Map<String, Double> underMesh(In in) {
         Preform bed = preform(in.n("Kx")).withPorosity(in.n("phi2")).withThroughPermeability(in.n("Kz"));
-        InfusionPlan plan =
-                in.plan(FlowPath.line(in.n("L")), bed).withMesh(new Mesh(in.n("h1"), in.n("K_mesh"), in.n("phi1")));
+        InfusionPlan plan = in.plan(InfusionPath.line(in.n("L")), bed)
+                .withMesh(new FlowMesh(in.n("h1"), in.n("K_mesh"), in.n("phi1")));
         Fill fill = infused(plan, given(in.n("h2"))).fill();
         return Map.of(
                 "lag_m", fill.lag().orElseThrow(),
@@ -168,9 +168,9 @@ class InfuserValidationTest {
         double fibre = in.n("V1");
         double permeability = in.n("c") * Math.pow(1 - fibre, 3) / (fibre * fibre);
         Preform rigid = preform(permeability).withPorosity(1 - fibre);
-        Preform soft = Plans.with(rigid, new Compaction(in.n("b"), OptionalDouble.of(in.n("s0"))));
-        InfusionPlan plan = InfusionPlan.of(FlowPath.line(in.n("L")), in.n("Pa"), soft)
-                .withViscosity(Viscosity.constant(in.n("mu")));
+        Preform soft = Plans.with(rigid, new BedCompaction(in.n("b"), OptionalDouble.of(in.n("s0"))));
+        InfusionPlan plan = InfusionPlan.of(InfusionPath.line(in.n("L")), in.n("Pa"), soft)
+                .withViscosity(ResinViscosity.constant(in.n("mu")));
         double time = time(plan);
         double timeRigid = time(Plans.with(plan, rigid));
         return Map.of("t_s", time, "t_rigid_s", timeRigid, "ratio", time / timeRigid);
@@ -178,17 +178,18 @@ class InfuserValidationTest {
 
     /** Flow in proportion to the pressure lost. */
     private static double throughHose(In in) {
-        InfusionPlan plan =
-                Plans.metre().withViscosity(Viscosity.constant(in.n("mu"))).withLines(Plans.hose(in.n("d"), in.n("L")));
+        InfusionPlan plan = Plans.metre()
+                .withViscosity(ResinViscosity.constant(in.n("mu")))
+                .withLines(Plans.hose(in.n("d"), in.n("L")));
         HoseLoss hose = infused(plan, Plans.roving()).hose().orElseThrow();
         return hose.flow() / hose.pressure() * in.n("dP");
     }
 
     private static double scaled(In in) {
-        Permeability measured = new Permeability.Given(in.n("K1"), OptionalDouble.of(in.n("V1")));
+        PermeabilitySource measured = new PermeabilitySource.Given(in.n("K1"), OptionalDouble.of(in.n("V1")));
         Preform bed = Preform.of(measured).withPorosity(1 - in.n("V2"));
         InfusionPlan plan =
-                InfusionPlan.of(FlowPath.line(1), Plans.PRESSURE, bed).withViscosity(Viscosity.constant(0.2));
+                InfusionPlan.of(InfusionPath.line(1), Plans.PRESSURE, bed).withViscosity(ResinViscosity.constant(0.2));
         return infused(plan, given(0.004)).figures().permeability().value();
     }
 
@@ -247,8 +248,8 @@ class InfuserValidationTest {
     void aMeshOnFourMillimetresFillsSixTimesAsFast() {
         InfusionPlan plan = Plans.with(
                         Plans.metre(), preform(1e-10).withPorosity(0.5).withThroughPermeability(1e-12))
-                .withViscosity(Viscosity.constant(0.2))
-                .withMesh(new Mesh(0.001, 3e-9, 0.85));
+                .withViscosity(ResinViscosity.constant(0.2))
+                .withMesh(new FlowMesh(0.001, 3e-9, 0.85));
         Infusion infusion = infused(plan, given(0.004));
         assertThat(infusion.figures().effectivePermeability()).isCloseTo(6.8e-10, within(1e-18));
         assertThat(infusion.fill().time().orElseThrow()).isCloseTo(882.35294, within(1e-5));

@@ -17,18 +17,18 @@ import java.util.OptionalDouble;
 import laminate.part.Part;
 import laminate.part.Trim;
 import laminate.part.Zone;
-import laminate.part.infusion.Compaction;
+import laminate.part.infusion.BedCompaction;
 import laminate.part.infusion.FeedLines;
-import laminate.part.infusion.FlowPath;
-import laminate.part.infusion.Hose;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Mesh;
 import laminate.part.infusion.Preform;
 import laminate.part.infusion.Segment;
 import laminate.plan.infusion.ResinBalance.Place;
 import laminate.process.Loss;
 import laminate.process.Workshop;
+import laminate.process.flow.FlowMesh;
 import laminate.process.flow.FlowSegment;
+import laminate.process.flow.Hose;
 import laminate.process.flow.RisingViscosity;
 import laminate.testing.TestMaterials;
 import laminate.testing.TestParts;
@@ -39,7 +39,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What an infusion takes into account: areas, margins, the time of the mesh, the hose by its width. */
 class InfusionDetailsTest {
     private static final double EXACT = 1e-12;
-    private static final Mesh MESH = new Mesh(0.001, 3e-9, 0.85);
+    private static final FlowMesh MESH = new FlowMesh(0.001, 3e-9, 0.85);
     private static final Preform UNDER_MESH = preform(1e-10).withPorosity(0.5).withThroughPermeability(1e-12);
 
     /** The case of 817.518 s at constant viscosity. */
@@ -55,7 +55,7 @@ class InfusionDetailsTest {
     @ParameterizedTest
     @CsvSource({"0.128, false", "0.130, true"})
     void theTimeOfTheMeshIsThatOfAWayBeyondTheLag(double length, boolean known) {
-        InfusionPlan plan = Plans.with(Plans.with(metre(), UNDER_MESH), FlowPath.line(length))
+        InfusionPlan plan = Plans.with(Plans.with(metre(), UNDER_MESH), InfusionPath.line(length))
                 .withMesh(MESH);
         Infusion infusion = infused(plan.withViscosity(Plans.rising(0.2, 1e6)), given(0.004));
         assertThat(infusion.fill().meshTime().isPresent()).isEqualTo(known);
@@ -65,7 +65,7 @@ class InfusionDetailsTest {
 
     @Test
     void aBagThatGivesWayHasNoTimeOfTheMesh() {
-        Preform soft = Plans.with(UNDER_MESH, new Compaction(0.07, OptionalDouble.empty()));
+        Preform soft = Plans.with(UNDER_MESH, new BedCompaction(0.07, OptionalDouble.empty()));
         Fill fill = infused(Plans.with(metre(), soft).withMesh(MESH), roving()).fill();
         assertThat(fill.meshTime()).isEmpty();
         assertThat(fill.lag()).isPresent();
@@ -79,14 +79,14 @@ class InfusionDetailsTest {
     }
 
     private static double soft(OptionalDouble leastPressure) {
-        Preform bed = Plans.with(preform(1e-10), new Compaction(0.07, leastPressure));
+        Preform bed = Plans.with(preform(1e-10), new BedCompaction(0.07, leastPressure));
         return infused(Plans.with(metre(), bed), roving()).fill().time().orElseThrow();
     }
 
     /** A square metre over half a metre of flow is fed along two metres. */
     @Test
     void theHoseServesTheWidthOfTheFeed() {
-        InfusionPlan plan = Plans.with(metre(), FlowPath.line(0.5)).withLines(Plans.hose(0.008, 5));
+        InfusionPlan plan = Plans.with(metre(), InfusionPath.line(0.5)).withLines(Plans.hose(0.008, 5));
         double section = 2 * 0.6 / 2560 / 0.5;
         double resistance = 128 * 5 / (Math.PI * Math.pow(0.008, 4)) * section;
         double delay = 0.5 * 0.2 / 95000 * resistance * 0.5;
@@ -154,7 +154,7 @@ class InfusionDetailsTest {
     void whatThePlanDoesNotStateIsAsInTheEstimate() {
         Workshop workshop = TestParts.withLoss(0.04, Loss.LAPS, Loss.RESIN).withTemperature(293.15);
         Part part = Part.of("hatch", List.of(trimmed(Optional.empty())))
-                .withInfusion(Plans.with(metre(), FlowPath.line(0.3)).withMesh(MESH));
+                .withInfusion(Plans.with(metre(), InfusionPath.line(0.3)).withMesh(MESH));
         PartInfusion infusion = all(workshop, part);
         ResinBalance balance = infusion.balances().get(0);
         ResinBalance.Share pot = balance.at(Place.CATCH_POT);
@@ -174,10 +174,10 @@ class InfusionDetailsTest {
     /** A ring grows by its area; a stretch of 80 % porosity takes more than one of 50 %. */
     @Test
     void theHoseDrawsWhatTheFrontHasWetted() {
-        FlowPath centre = FlowPath.centre(0.02, 0.3);
+        InfusionPath centre = InfusionPath.centre(0.02, 0.3);
         assertThat(wetted(Plans.with(metre(), centre)))
                 .isCloseTo((0.17 * 0.17 - 4e-4) / (0.32 * 0.32 - 4e-4), within(1e-9));
-        FlowPath rim = FlowPath.rim(0.4, 0.3);
+        InfusionPath rim = InfusionPath.rim(0.4, 0.3);
         assertThat(wetted(Plans.with(metre(), rim))).isCloseTo((0.16 - 0.25 * 0.25) / (0.16 - 0.01), within(1e-9));
         Preform bed = Plans.with(
                 preform(1e-10),

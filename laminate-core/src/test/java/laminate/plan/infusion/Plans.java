@@ -13,19 +13,19 @@ import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.part.ReinforcementLayer;
 import laminate.part.Zone;
-import laminate.part.infusion.Compaction;
+import laminate.part.infusion.BedCompaction;
 import laminate.part.infusion.FeedLines;
-import laminate.part.infusion.FlowPath;
-import laminate.part.infusion.Hose;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Permeability;
+import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.Preform;
+import laminate.part.infusion.ResinViscosity;
 import laminate.part.infusion.Segment;
-import laminate.part.infusion.Viscosity;
 import laminate.process.FibreContent;
 import laminate.process.LayUp;
 import laminate.process.Process;
 import laminate.process.Workshop;
+import laminate.process.flow.Hose;
 import laminate.testing.TestMaterials;
 import laminate.testing.TestParts;
 import laminate.theory.Lamina;
@@ -88,15 +88,15 @@ final class Plans {
     }
 
     static Preform preform(double permeability) {
-        return Preform.of(Permeability.Given.of(permeability));
+        return Preform.of(PermeabilitySource.Given.of(permeability));
     }
 
     /** A metre on the level at 950 mbar and 1e-10 m². */
     static InfusionPlan metre() {
-        return InfusionPlan.of(FlowPath.line(1), PRESSURE, preform(1e-10));
+        return InfusionPlan.of(InfusionPath.line(1), PRESSURE, preform(1e-10));
     }
 
-    static Preform with(Preform preform, Compaction compaction) {
+    static Preform with(Preform preform, BedCompaction compaction) {
         return new Preform(
                 preform.porosity(),
                 preform.permeability(),
@@ -138,7 +138,7 @@ final class Plans {
                 plan.leak());
     }
 
-    static InfusionPlan with(InfusionPlan plan, FlowPath path) {
+    static InfusionPlan with(InfusionPlan plan, InfusionPath path) {
         return new InfusionPlan(
                 path,
                 plan.drivingPressure(),
@@ -166,8 +166,8 @@ final class Plans {
         return new FeedLines(Optional.of(new Hose(bore, length)), Optional.empty(), OptionalDouble.empty());
     }
 
-    static Viscosity rising(double atStart, double time) {
-        return new Viscosity(OptionalDouble.of(atStart), OptionalDouble.of(time));
+    static ResinViscosity rising(double atStart, double time) {
+        return new ResinViscosity(OptionalDouble.of(atStart), OptionalDouble.of(time));
     }
 
     static Zone zone(String name, double area, Layer... layers) {

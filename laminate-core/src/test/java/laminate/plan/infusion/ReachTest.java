@@ -11,13 +11,13 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import laminate.part.infusion.Compaction;
-import laminate.part.infusion.Feed;
-import laminate.part.infusion.FlowPath;
+import laminate.part.infusion.BedCompaction;
+import laminate.part.infusion.FeedKind;
+import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Mesh;
 import laminate.part.infusion.Preform;
-import laminate.part.infusion.Viscosity;
+import laminate.part.infusion.ResinViscosity;
+import laminate.process.flow.FlowMesh;
 import laminate.process.flow.FrontPoint;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,14 +40,14 @@ class ReachTest {
 
     @Test
     void portsLieOnAGridWhoseCornersAreReached() {
-        Infusion infusion = infused(Plans.with(metre(), FlowPath.centre(0.01, 0.3)), roving());
+        Infusion infusion = infused(Plans.with(metre(), InfusionPath.centre(0.01, 0.3)), roving());
         Reach reach = infusion.reach().orElseThrow();
         assertThat(reach.spacing()).isCloseTo(Math.sqrt(2) * (0.01 + reach.greatest()), within(CLOSE));
     }
 
     @Test
     void aRimIsSolvedForAtTheSameShape() {
-        InfusionPlan plan = Plans.with(metre(), FlowPath.rim(0.5, 0.5));
+        InfusionPlan plan = Plans.with(metre(), InfusionPath.rim(0.5, 0.5));
         Reach reach = infused(plan, roving()).reach().orElseThrow();
         double radius = Math.sqrt(1800 / (0.5 * 0.2 / (4 * 1e-10 * 95000)));
         assertThat(reach.greatest()).isCloseTo(radius, within(CLOSE));
@@ -60,27 +60,27 @@ class ReachTest {
 
     private static InfusionPlan plan(Random random) {
         Preform bed = preform(Math.pow(10, -11 + 3 * random.nextDouble()));
-        Feed feed = Feed.values()[random.nextInt(3)];
+        FeedKind feed = FeedKind.values()[random.nextInt(3)];
         double length = 0.1 + random.nextDouble();
-        if (feed == Feed.CENTRE && random.nextBoolean()) {
+        if (feed == FeedKind.CENTRE && random.nextBoolean()) {
             bed = Plans.withAcross(bed, Math.pow(10, -11 + 3 * random.nextDouble()));
             length += 1;
         }
         if (random.nextInt(3) == 0) {
-            bed = Plans.with(bed, new Compaction(0.02 + 0.2 * random.nextDouble(), OptionalDouble.empty()));
+            bed = Plans.with(bed, new BedCompaction(0.02 + 0.2 * random.nextDouble(), OptionalDouble.empty()));
         }
-        double radius = feed == Feed.RIM ? length * (1 + random.nextDouble()) : 0.005 + 0.02 * random.nextDouble();
-        FlowPath path = new FlowPath(
+        double radius = feed == FeedKind.RIM ? length * (1 + random.nextDouble()) : 0.005 + 0.02 * random.nextDouble();
+        InfusionPath path = new InfusionPath(
                 feed,
                 length,
-                feed == Feed.LINE ? OptionalDouble.empty() : OptionalDouble.of(radius),
+                feed == FeedKind.LINE ? OptionalDouble.empty() : OptionalDouble.of(radius),
                 bed.crossPermeability().isPresent() || random.nextBoolean() ? 0 : (random.nextDouble() - 0.5) * length);
         InfusionPlan plan = InfusionPlan.of(path, 50000 + 45000 * random.nextDouble(), bed)
                 .withViscosity(
                         random.nextBoolean()
-                                ? Viscosity.constant(0.1 + 0.3 * random.nextDouble())
+                                ? ResinViscosity.constant(0.1 + 0.3 * random.nextDouble())
                                 : Plans.rising(0.1, 500 + 5000 * random.nextDouble()));
-        plan = random.nextBoolean() ? plan : plan.withMesh(new Mesh(0.001, 3e-9, 0.85));
+        plan = random.nextBoolean() ? plan : plan.withMesh(new FlowMesh(0.001, 3e-9, 0.85));
         return random.nextBoolean() ? plan : plan.withLines(Plans.hose(0.008 + 0.004 * random.nextDouble(), 2));
     }
 
@@ -92,8 +92,8 @@ class ReachTest {
         Reach reach = infusion.reach().orElseThrow();
         assertThat(reach.sureSpacing()).isLessThanOrEqualTo(reach.spacing());
         double scale = reach.greatest() / plan.path().flowLength();
-        boolean grows = plan.path().feed() == Feed.RIM;
-        FlowPath reached = new FlowPath(
+        boolean grows = plan.path().feed() == FeedKind.RIM;
+        InfusionPath reached = new InfusionPath(
                 plan.path().feed(),
                 reach.greatest(),
                 radius(plan, grows ? scale : 1),
@@ -140,7 +140,8 @@ class ReachTest {
         InfusionPlan twice = new InfusionPlan(
                 plan.path(),
                 plan.drivingPressure() / 2,
-                new Viscosity(OptionalDouble.of(viscosity / 2), plan.viscosity().riseTime()),
+                new ResinViscosity(
+                        OptionalDouble.of(viscosity / 2), plan.viscosity().riseTime()),
                 plan.preform(),
                 plan.mesh(),
                 plan.lines(),

@@ -28,9 +28,7 @@ import laminate.part.Part;
 import laminate.part.Trim;
 import laminate.part.Zone;
 import laminate.part.infusion.FeedLines;
-import laminate.part.infusion.Hose;
 import laminate.part.infusion.InfusionPlan;
-import laminate.part.infusion.Mesh;
 import laminate.plan.infusion.ResinBalance.Place;
 import laminate.plan.infusion.ResinBalance.Share;
 import laminate.process.CoreFinish;
@@ -38,6 +36,8 @@ import laminate.process.Grooves;
 import laminate.process.Loss;
 import laminate.process.Process;
 import laminate.process.Workshop;
+import laminate.process.flow.FlowMesh;
+import laminate.process.flow.Hose;
 import laminate.testing.TestMaterials;
 import laminate.testing.TestParts;
 import org.junit.jupiter.api.Test;
@@ -52,7 +52,7 @@ class ResinBalanceTest {
     private static final FeedLines LINES =
             new FeedLines(Optional.of(new Hose(0.010, 3)), Optional.of(new Hose(0.012, 2)), OptionalDouble.of(0.25));
 
-    private static final Mesh MESH = new Mesh(0.001, 3e-9, 0.80);
+    private static final FlowMesh MESH = new FlowMesh(0.001, 3e-9, 0.80);
 
     @Test
     void linesAndMeshAreFullAtTheDensityOfTheLiquid() {

@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
  * Where the permeability of the laminate along the flow comes from. It has no trustworthy default: laboratories that
  * measure one fabric by one agreed method differ by tens of per cent, and those that do not agree on one by a factor.
  */
-public sealed interface Permeability {
+public sealed interface PermeabilitySource {
 
     /**
      * A value that is known.
@@ -14,7 +14,7 @@ public sealed interface Permeability {
      * @param value K (m²)
      * @param measuredAt the fibre volume fraction that it was measured at, empty for that of the laminate
      */
-    record Given(double value, OptionalDouble measuredAt) implements Permeability {
+    record Given(double value, OptionalDouble measuredAt) implements PermeabilitySource {
 
         /**
          * Checks the value.
@@ -43,8 +43,8 @@ public sealed interface Permeability {
      *
      * @param test what was read
      */
-    record Tested(StripTest test) implements Permeability {}
+    record Tested(StripTest test) implements PermeabilitySource {}
 
     /** An order of magnitude for reinforcements of the kind, from memory: known no better than by a factor of three. */
-    record Typical() implements Permeability {}
+    record Typical() implements PermeabilitySource {}
 }

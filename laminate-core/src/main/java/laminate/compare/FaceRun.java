@@ -15,7 +15,7 @@ import laminate.part.ReinforcementLayer;
  * @param depth number of its face, counted from the nearer side by the cores between
  * @param order which end is its outside
  */
-record LayerRun(int first, int end, int depth, Order order) {
+record FaceRun(int first, int end, int depth, Order order) {
     /** Which end of a run lies outside. */
     enum Order {
         /** The first layer: a face at the mould, or a solid lay-up. */
@@ -27,10 +27,10 @@ record LayerRun(int first, int end, int depth, Order order) {
     }
 
     /** The runs of a schedule, in the order laid. */
-    static List<LayerRun> of(List<Layer> layers) {
+    static List<FaceRun> of(List<Layer> layers) {
         List<Integer> faces = faceNumbers(layers);
         int last = Collections.max(faces);
-        List<LayerRun> runs = new ArrayList<>();
+        List<FaceRun> runs = new ArrayList<>();
         int first = 0;
         while (first < layers.size()) {
             int end = first + 1;
@@ -40,7 +40,7 @@ record LayerRun(int first, int end, int depth, Order order) {
                 }
                 int face = faces.get(first);
                 boolean whole = end - first == Collections.frequency(faces, face);
-                runs.add(new LayerRun(
+                runs.add(new FaceRun(
                         first, end, Math.min(face, last - face), order(layers.subList(first, end), whole, face, last)));
             }
             first = end;

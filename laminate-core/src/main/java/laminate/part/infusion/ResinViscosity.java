@@ -8,17 +8,18 @@ import java.util.OptionalDouble;
  * @param atStart μ₀ at the temperature of the workshop (Pa·s), empty for the resin's own
  * @param riseTime τ, the time in which it grows by the factor e (s), empty where not stated
  */
-public record Viscosity(OptionalDouble atStart, OptionalDouble riseTime) {
+public record ResinViscosity(OptionalDouble atStart, OptionalDouble riseTime) {
 
     /** Nothing stated. */
-    public static final Viscosity OF_THE_RESIN = new Viscosity(OptionalDouble.empty(), OptionalDouble.empty());
+    public static final ResinViscosity OF_THE_RESIN =
+            new ResinViscosity(OptionalDouble.empty(), OptionalDouble.empty());
 
     /**
      * Checks the values.
      *
      * @throws IllegalArgumentException if one is not above zero
      */
-    public Viscosity {
+    public ResinViscosity {
         Checks.positive("viscosity", atStart, "Pa·s");
         Checks.positive("time of a viscosity", riseTime, "s");
     }
@@ -30,7 +31,7 @@ public record Viscosity(OptionalDouble atStart, OptionalDouble riseTime) {
      * @return the viscosity
      * @throws IllegalArgumentException if it is not above zero
      */
-    public static Viscosity constant(double pascalSeconds) {
-        return new Viscosity(OptionalDouble.of(pascalSeconds), OptionalDouble.empty());
+    public static ResinViscosity constant(double pascalSeconds) {
+        return new ResinViscosity(OptionalDouble.of(pascalSeconds), OptionalDouble.empty());
     }
 }

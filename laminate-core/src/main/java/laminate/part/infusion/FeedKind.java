@@ -1,7 +1,7 @@
 package laminate.part.infusion;
 
 /** Where the resin enters and how its front spreads from there. */
-public enum Feed {
+public enum FeedKind {
     /** From a line along one edge to a vent along the opposite one: a straight front. */
     LINE("line"),
     /** From a port in the middle outwards to a vent around it: a growing ring. */
@@ -11,7 +11,7 @@ public enum Feed {
 
     private final String word;
 
-    Feed(String word) {
+    FeedKind(String word) {
         this.word = word;
     }
 

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  *     feed: R, the radius of the rim, so that the vent lies at R − L, which may be zero (m); empty for a line
  * @param rise how much higher the vent lies than the feed (m); below zero where the resin runs down
  */
-public record FlowPath(Feed feed, double flowLength, OptionalDouble feedRadius, double rise) {
+public record InfusionPath(FeedKind feed, double flowLength, OptionalDouble feedRadius, double rise) {
 
     /** Room for rounding, of the flow length, where two lengths have to be the same (1). */
     static final double ROUNDING = 1e-9;
@@ -23,20 +23,20 @@ public record FlowPath(Feed feed, double flowLength, OptionalDouble feedRadius, 
      * @throws IllegalArgumentException if a length is not above zero, the rise is not finite, a line has a radius, another
      *     feed has none, or the flow length is longer than the radius of the rim
      */
-    public FlowPath {
+    public InfusionPath {
         Objects.requireNonNull(feed, "feed");
         Checks.positive("flow length", flowLength, "m");
         Checks.positive("feed radius", feedRadius, "m");
         if (!Double.isFinite(rise)) {
             throw new IllegalArgumentException("rise must be finite, not " + rise + " m");
         }
-        if ((feed == Feed.LINE) == feedRadius.isPresent()) {
+        if ((feed == FeedKind.LINE) == feedRadius.isPresent()) {
             throw new IllegalArgumentException(
                     feedRadius.isPresent()
                             ? "a line feed has no feed radius, not even " + feedRadius.getAsDouble() + " m"
                             : "a " + feed.word() + " feed needs a feed radius");
         }
-        if (feed == Feed.RIM && flowLength > feedRadius.getAsDouble() * (1 + ROUNDING)) {
+        if (feed == FeedKind.RIM && flowLength > feedRadius.getAsDouble() * (1 + ROUNDING)) {
             throw new IllegalArgumentException("a flow length of " + flowLength
                     + " m is longer than the radius of the rim, " + feedRadius.getAsDouble() + " m");
         }
@@ -49,8 +49,8 @@ public record FlowPath(Feed feed, double flowLength, OptionalDouble feedRadius, 
      * @return the path
      * @throws IllegalArgumentException if the length is not above zero
      */
-    public static FlowPath line(double flowLength) {
-        return new FlowPath(Feed.LINE, flowLength, OptionalDouble.empty(), 0);
+    public static InfusionPath line(double flowLength) {
+        return new InfusionPath(FeedKind.LINE, flowLength, OptionalDouble.empty(), 0);
     }
 
     /**
@@ -61,8 +61,8 @@ public record FlowPath(Feed feed, double flowLength, OptionalDouble feedRadius, 
      * @return the path
      * @throws IllegalArgumentException if a length is not above zero
      */
-    public static FlowPath centre(double feedRadius, double flowLength) {
-        return new FlowPath(Feed.CENTRE, flowLength, OptionalDouble.of(feedRadius), 0);
+    public static InfusionPath centre(double feedRadius, double flowLength) {
+        return new InfusionPath(FeedKind.CENTRE, flowLength, OptionalDouble.of(feedRadius), 0);
     }
 
     /**
@@ -73,8 +73,8 @@ public record FlowPath(Feed feed, double flowLength, OptionalDouble feedRadius, 
      * @return the path
      * @throws IllegalArgumentException if a length is not above zero or L exceeds R
      */
-    public static FlowPath rim(double feedRadius, double flowLength) {
-        return new FlowPath(Feed.RIM, flowLength, OptionalDouble.of(feedRadius), 0);
+    public static InfusionPath rim(double feedRadius, double flowLength) {
+        return new InfusionPath(FeedKind.RIM, flowLength, OptionalDouble.of(feedRadius), 0);
     }
 
     /**
@@ -87,6 +87,6 @@ public record FlowPath(Feed feed, double flowLength, OptionalDouble feedRadius, 
             return OptionalDouble.empty();
         }
         double radius = feedRadius.getAsDouble();
-        return OptionalDouble.of(feed == Feed.CENTRE ? radius + flowLength : Math.max(0, radius - flowLength));
+        return OptionalDouble.of(feed == FeedKind.CENTRE ? radius + flowLength : Math.max(0, radius - flowLength));
     }
 }

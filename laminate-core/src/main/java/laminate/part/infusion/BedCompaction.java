@@ -10,14 +10,14 @@ import java.util.OptionalDouble;
  * @param exponent b (1): 0.02 to 0.3 for glass reinforcements
  * @param leastPressure the pressure on the fibres below which the bed opens no further (Pa), empty for the usual
  */
-public record Compaction(double exponent, OptionalDouble leastPressure) {
+public record BedCompaction(double exponent, OptionalDouble leastPressure) {
 
     /**
      * Checks the law.
      *
      * @throws IllegalArgumentException if the exponent is not above zero and below one, or the pressure not above zero
      */
-    public Compaction {
+    public BedCompaction {
         Checks.fraction("compaction exponent", exponent);
         Checks.positive("least pressure", leastPressure, "Pa");
     }
