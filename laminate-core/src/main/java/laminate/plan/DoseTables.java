@@ -95,8 +95,7 @@ final class DoseTables {
         List<DoseTable.Wanted> rows = new ArrayList<>();
         for (double minutes : WORKING_MINUTES) {
             double working = minutes * 60;
-            double gel = (working + mixing.mixingTime().value())
-                    / mixing.usableShare().value();
+            double gel = mixing.gelTimeFor(working);
             List<OptionalDouble> doses = new ArrayList<>();
             for (double temperature : temperatures) {
                 doses.add(allowed(times.doseFor(gel, temperature)));

@@ -20,6 +20,17 @@ final class PlanCautions {
 
     static List<Caution> of(PartEstimate estimate, List<Stage> stages, Workshop workshop) {
         List<Caution> cautions = new ArrayList<>();
+        addAssumptions(stages, workshop, cautions);
+        workshop.shopFloor().mixing().largestMix().ifPresent(largest -> addLargest(largest, stages, cautions));
+        cautions.addAll(WorkCautions.ofMixing(estimate, workshop));
+        estimate.cautions().stream()
+                .filter(caution -> caution.kind() == Caution.Kind.SAFETY)
+                .forEach(cautions::add);
+        addSafety(stages, cautions);
+        return cautions;
+    }
+
+    private static void addAssumptions(List<Stage> stages, Workshop workshop, List<Caution> cautions) {
         if (workshop.temperature().isEmpty()) {
             cautions.add(schedule(String.format(
                     Locale.ROOT,
@@ -31,13 +42,9 @@ final class PlanCautions {
                     schedule("Gel times scatter by a fifth and more between batches: time a cup of this batch, at this"
                             + " temperature and dose, before the first mix."));
         }
-        workshop.shopFloor().mixing().largestMix().ifPresent(largest -> addLargest(largest, stages, cautions));
-        cautions.addAll(WorkCautions.ofMixing(estimate, workshop));
-        for (Caution caution : estimate.cautions()) {
-            if (caution.kind() == Caution.Kind.SAFETY) {
-                cautions.add(caution);
-            }
-        }
+    }
+
+    private static void addSafety(List<Stage> stages, List<Caution> cautions) {
         if (takesPeroxide(stages)) {
             cautions.add(safety(
                     "Where a resin is not pre-accelerated, stir the accelerator into the resin first, all through,"
@@ -48,7 +55,6 @@ final class PlanCautions {
                     safety("Let left-over mixes cure in water, in the open, before they are thrown away. Uncured resin,"
                             + " peroxide and solvent are hazardous waste: none into a drain or a common bin."));
         }
-        return cautions;
     }
 
     /** The workshop may mix more than the heat of a pot is known for; the plan does not. */

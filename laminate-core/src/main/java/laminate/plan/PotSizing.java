@@ -71,7 +71,7 @@ final class PotSizing {
             return false;
         }
         OptionalDouble usable = usable(weighed);
-        return usable.isEmpty() || workTime / mixes <= usable.getAsDouble();
+        return usable.isEmpty() || usable.getAsDouble() > 0 && workTime / mixes <= usable.getAsDouble();
     }
 
     private boolean isTooLarge(Weighed weighed) {
@@ -88,10 +88,7 @@ final class PotSizing {
 
     private OptionalDouble usable(Weighed weighed) {
         OptionalDouble gel = gelTime(weighed);
-        return gel.isEmpty()
-                ? gel
-                : OptionalDouble.of(mixing.usableShare().value() * gel.getAsDouble()
-                        - mixing.mixingTime().value());
+        return gel.isEmpty() ? gel : OptionalDouble.of(mixing.usableTime(gel.getAsDouble()));
     }
 
     /** So many mixes, equal but for their number. */
@@ -147,7 +144,7 @@ final class PotSizing {
     }
 
     private String tooLate(Weighed smallest) {
-        double usable = Math.max(0, usable(smallest).orElseThrow());
+        double usable = usable(smallest).orElseThrow();
         return String.format(
                 Locale.ROOT,
                 "the smallest mix of %s that the scales hold, %.0f g, takes %.1f min to use up; it gels in %.1f min, of which"

@@ -70,33 +70,34 @@ final class ZoneStages {
 
     private StageGroup coat(LaidCoating laid, int number) {
         Coating coating = laid.coating();
-        Zone zone = estimate.zone();
-        double perCoat = 1.0 / coating.coats();
-        StageLayer shown = new StageLayer(
-                zone.name(),
-                number,
-                coating.material().id(),
-                zone.count(),
-                OptionalDouble.empty(),
-                false,
-                workArea(),
-                0,
-                laid.thickness().planned() * perCoat,
-                0);
         WorkItem item = new WorkItem(
                 index,
-                ResinUse.of(coating, zone),
+                ResinUse.of(coating, estimate.zone()),
                 Optional.empty(),
                 Operation.GELCOAT,
                 workArea(),
-                laid.massPerArea().planned() * perCoat * workArea(),
+                laid.massPerArea().planned() / coating.coats() * workArea(),
                 0,
                 Optional.empty(),
-                shown);
+                shown(laid, number));
         String word = coating.material().use().word();
         String name = number == 1 ? word : word + ", coat " + number;
         return new StageGroup(
                 coating.atMouldFace() ? Stage.Kind.MOULD_COAT : Stage.Kind.INNER_COAT, name, List.of(item));
+    }
+
+    private StageLayer shown(LaidCoating laid, int coat) {
+        return new StageLayer(
+                estimate.zone().name(),
+                coat,
+                laid.coating().material().id(),
+                estimate.zone().count(),
+                OptionalDouble.empty(),
+                false,
+                workArea(),
+                0,
+                laid.thickness().planned() / laid.coating().coats(),
+                0);
     }
 
     private void addLayers() {

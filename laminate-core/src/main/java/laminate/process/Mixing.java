@@ -57,6 +57,26 @@ public record Mixing(
         checkPositive("the largest mix", largestMix.orElse(1), "kg");
     }
 
+    /**
+     * What a gel time leaves to use a mix up: t<sub>use</sub> = s t<sub>gel</sub> − t<sub>mix</sub>, with s the usable share.
+     *
+     * @param gelTime gel time of the mix (s)
+     * @return time (s), 0 where mixing takes all of the usable share
+     */
+    public double usableTime(double gelTime) {
+        return Math.max(0, usableShare.value() * gelTime - mixingTime.value());
+    }
+
+    /**
+     * The reverse of {@link #usableTime}: the gel time that leaves so long to use a mix up.
+     *
+     * @param usableTime time to use it up (s), above zero
+     * @return gel time (s)
+     */
+    public double gelTimeFor(double usableTime) {
+        return (usableTime + mixingTime.value()) / usableShare.value();
+    }
+
     private static void checkPositive(String what, double value, String unit) {
         if (!(value > 0) || !Double.isFinite(value)) {
             throw new IllegalArgumentException(what + " must be above zero, not " + value + " " + unit);

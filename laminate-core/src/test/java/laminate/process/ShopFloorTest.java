@@ -2,6 +2,7 @@ package laminate.process;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalTime;
 import java.util.Optional;
@@ -55,6 +56,15 @@ class ShopFloorTest {
         assertThatThrownBy(() -> new Mixing(
                         Figure.stated(0.7), 1, 1, OptionalDouble.empty(), OptionalDouble.empty(), Figure.stated(-1)))
                 .hasMessageContaining("mixing time must be zero or more, not -1.0 s");
+    }
+
+    /** 60 % of 20 min less one of mixing are 11 min. */
+    @Test
+    void mixingAndTheLastOfTheGelTimeAreNoTimeToLay() {
+        Mixing own = mixing(0.6, 0.01, 0.001, 1e-5, 1.5);
+        assertThat(own.usableTime(20 * 60)).isCloseTo(11 * 60, within(1e-9));
+        assertThat(own.gelTimeFor(11 * 60)).isCloseTo(20 * 60, within(1e-9));
+        assertThat(own.usableTime(90)).isZero();
     }
 
     @Test

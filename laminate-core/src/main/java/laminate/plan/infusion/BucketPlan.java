@@ -72,9 +72,7 @@ record BucketPlan(LayUp layUp, double gelTime, Mixing mixing) {
     }
 
     private double usable(MassEffect effect, double mass) {
-        double gel = gelTime * effect.factor(mass).planned();
-        return Math.max(
-                0, mixing.usableShare().value() * gel - mixing.mixingTime().value());
+        return mixing.usableTime(gelTime * effect.factor(mass).planned());
     }
 
     /** The root of what is drawn in the usable time less the mass, which falls with the mass: by halving. */
