@@ -16,12 +16,25 @@ import laminate.unit.Money;
  */
 public record Order(Optional<LocalDate> wanted, List<OrderLine> lines, List<String> missing, List<String> remarks) {
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @throws IllegalArgumentException if lines are in several currencies
+     */
     public Order {
         Objects.requireNonNull(wanted, "wanted");
         lines = List.copyOf(lines);
         missing = List.copyOf(missing);
         remarks = List.copyOf(remarks);
+        List<String> currencies = lines.stream()
+                .flatMap(line -> line.cost().stream())
+                .map(Money::currency)
+                .distinct()
+                .toList();
+        if (currencies.size() > 1) {
+            throw new IllegalArgumentException(
+                    "an order is in one currency, not in " + String.join(" and ", currencies));
+        }
     }
 
     /**

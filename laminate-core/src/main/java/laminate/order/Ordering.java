@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import laminate.estimate.Cost;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.Price;
 import laminate.estimate.PriceList;
@@ -80,7 +81,19 @@ public final class Ordering {
             }
         }
         remarks.addAll(store.remarks());
+        parts.stream()
+                .filter(Ordering::hasConsumablesByShare)
+                .map(part -> part.part().name()
+                        + ": consumables are reckoned as a share of the materials, and are not ordered")
+                .forEach(remarks::add);
         return new Order(wanted, lines, List.copyOf(missing), remarks);
+    }
+
+    private static boolean hasConsumablesByShare(PartEstimate part) {
+        return part.cost().stream()
+                .flatMap(cost -> cost.lines().stream())
+                .anyMatch(line -> line.category() == Cost.Category.CONSUMABLES
+                        && line.price().isEmpty());
     }
 
     private static Need asCut(Need need, MaterialCut plan, List<String> remarks) {

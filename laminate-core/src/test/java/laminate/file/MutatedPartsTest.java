@@ -25,7 +25,7 @@ class MutatedPartsTest {
     private static final long SEED = Long.getLong("seed", 20260115L);
     private static final Duration LIMIT = Duration.ofSeconds(120);
     private static final List<String> NAMES =
-            List.of("part.yaml", "mould.yaml", "workshop.yaml", "prices.yaml", "own.yaml", "stock.yaml");
+            List.of("part.yaml", "mould.yaml", "workshop.yaml", "prices.yaml", "stock.yaml", "own.yaml");
 
     @TempDir
     private Path folder;
@@ -98,7 +98,8 @@ class MutatedPartsTest {
     }
 
     private Job read() {
+        Job job = PartFile.read(folder.resolve("part.yaml"), Bench.STOCK);
         StockFile.read(folder.resolve("stock.yaml"), Bench.STOCK);
-        return PartFile.read(folder.resolve("part.yaml"), Bench.STOCK);
+        return job;
     }
 }

@@ -11,6 +11,7 @@ import static laminate.testing.TestParts.withLoss;
 import static laminate.testing.TestParts.withoutLosses;
 import static laminate.testing.TestParts.zone;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
@@ -33,10 +34,13 @@ import laminate.order.pieces.Cutting;
 import laminate.order.pieces.CuttingPlanner;
 import laminate.order.pieces.CuttingRules;
 import laminate.part.CoreLayer;
+import laminate.part.Item;
+import laminate.part.Measured;
 import laminate.part.Outline;
 import laminate.part.Part;
 import laminate.part.Trim;
 import laminate.part.Zone;
+import laminate.process.Consumables;
 import laminate.process.Loss;
 import laminate.process.Workshop;
 import laminate.unit.Amount;
@@ -426,6 +430,33 @@ class OrderingTest {
                 OptionalDouble.of(1),
                 OptionalDouble.of(length),
                 OptionalDouble.empty());
+    }
+
+    @Test
+    void anOrderIsInOneCurrency() {
+        Part odd = new Part(
+                "odd",
+                1,
+                List.of(zone(1, hand(mat(0.3)))),
+                List.of(
+                        new Item("hinge", 2, 0.1, Optional.of(Money.parse("9 GBP"))),
+                        new Item("latch", 1, 0.1, Optional.of(Money.parse("9 EUR")))),
+                Measured.NOTHING);
+        List<PartEstimate> parts = List.of(estimate(odd, Workshop.USUAL));
+        Ordering ordering = new Ordering(Optional.empty(), List.of(), Optional.empty());
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ordering.order(parts))
+                .withMessage("an order is in one currency, not in GBP and EUR");
+    }
+
+    @Test
+    void consumablesThatAreAShareOfTheMaterialsAreTold() {
+        Workshop workshop = Workshop.USUAL.withConsumables(Consumables.shareOfMaterials(0.05));
+        PartEstimate estimate =
+                new Estimator(workshop, list(loose("mat-300", "4 GBP/kg"))).estimate(part(zone(1, hand(mat(0.3)))));
+        Order order = new Ordering(Optional.empty(), List.of(), Optional.empty()).order(List.of(estimate));
+        assertThat(order.lines(Group.CONSUMABLE)).isEmpty();
+        assertThat(order.remarks()).singleElement().asString().contains("are not ordered");
     }
 
     /** Rather than a benchmark: the figure to reach is 2 s, and it takes some hundredths of one. */

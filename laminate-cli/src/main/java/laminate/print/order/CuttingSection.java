@@ -96,15 +96,15 @@ final class CuttingSection {
                             Measures.number(plan.length(), measures.longLength()),
                             measures.longLength().symbol(),
                             Measures.number(plan.lowerBound(), measures.longLength()),
-                            Measures.percent(plan.yieldFraction())));
+                            Measures.percent(cut.yieldFraction())));
             cut.sheets()
                     .ifPresent(plan -> table.row(
                             name(cut.material(), cut.thickness()),
                             size(plan.width(), plan.length()),
                             Integer.toString(plan.sheets().size()),
-                            cut.thickness().isPresent() ? "sheets" : "rolls",
+                            cut.isOfRolls() ? "rolls" : "sheets",
                             Integer.toString(plan.lowerBound()),
-                            Measures.percent(plan.yieldFraction())));
+                            Measures.percent(cut.yieldFraction())));
         }
         return table.build();
     }

@@ -31,6 +31,9 @@ import laminate.part.Zone;
  * }</pre>
  */
 public final class CuttingPlanner {
+    /** A bound on time and memory, far above what a cutting table takes in a day. */
+    private static final int MOST_PIECES = 5000;
+
     private final Map<String, Price> prices = new HashMap<>();
     private final CuttingRules rules;
     private final PieceMaker maker;
@@ -60,7 +63,9 @@ public final class CuttingPlanner {
         }
         List<MaterialCut> cuts = new ArrayList<>();
         for (Pile pile : run.piles.values()) {
-            cuts.add(cut(pile));
+            if (!pile.pieces.isEmpty()) {
+                cuts.add(cut(pile));
+            }
         }
         return new Cutting(run.pieces, cuts, run.remarks);
     }
@@ -163,8 +168,23 @@ public final class CuttingPlanner {
                         + " is known; give a pack with width and length in the price list");
                 return false;
             }
-            Pile pile = piles.computeIfAbsent(key, first -> new Pile(first, size.get()));
-            PieceMaker.Laid laid = maker.lay(outline, fabric, pile.size, before);
+            try {
+                return add(part, zone, cut, fabric, maker.lay(outline, fabric, size.get(), before), size.get());
+            } catch (IllegalArgumentException e) {
+                remark(part.part().name() + ", zone " + zone.name() + ", " + key.material() + ": " + e.getMessage());
+                return false;
+            }
+        }
+
+        private boolean add(
+                PartEstimate part, Zone zone, LayerCut cut, Fabric fabric, PieceMaker.Laid laid, StockSize size) {
+            Key key = new Key(fabric.material().id(), fabric.thickness());
+            Pile pile = piles.computeIfAbsent(key, first -> new Pile(first, size));
+            long count = (long) zone.count() * part.part().count();
+            if (pile.pieces.size() + count * laid.strips().size() > MOST_PIECES) {
+                throw new IllegalArgumentException("more than " + MOST_PIECES
+                        + " pieces of a material are not planned at once; plan for fewer mouldings");
+            }
             pile.covered += cut.area();
             for (Strip strip : laid.strips()) {
                 CutPiece piece = piece(part, zone, cut, fabric, laid.angle(), strip);

@@ -1,8 +1,10 @@
 package laminate.order.pieces;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import laminate.order.cut.Placement;
 import laminate.order.cut.Pull;
 import laminate.order.cut.RollPlan;
 import laminate.order.cut.SheetPlan;
@@ -38,15 +40,33 @@ public record MaterialCut(
     }
 
     /**
-     * What is pulled off the roll, or the sheets taken.
+     * What is pulled off the roll or rolls, or the sheets taken.
      *
      * @return the area (m²)
      */
     public double area() {
-        return roll.map(plan -> plan.width() * plan.length())
-                .orElseGet(() -> sheets.map(plan ->
-                                plan.width() * plan.length() * plan.sheets().size())
-                        .orElseThrow());
+        return roll.map(plan -> plan.width() * plan.length()).orElseGet(() -> area(sheets.orElseThrow()));
+    }
+
+    /** Of the last of several rolls the rest is left on it; of a sheet it is not. */
+    private double area(SheetPlan plan) {
+        int whole = plan.sheets().size() - (isOfRolls() ? 1 : 0);
+        double used = isOfRolls()
+                ? plan.sheets().get(whole).placements().stream()
+                        .mapToDouble(placed -> placed.y() + placed.along())
+                        .max()
+                        .orElse(0)
+                : 0;
+        return plan.width() * (whole * plan.length() + used);
+    }
+
+    /**
+     * Whether it is cut off rolls, one or several.
+     *
+     * @return false for sheets of core
+     */
+    public boolean isOfRolls() {
+        return thickness.isEmpty();
     }
 
     /**
@@ -55,8 +75,22 @@ public record MaterialCut(
      * @return the share, up to 1
      */
     public double yieldFraction() {
-        return roll.map(RollPlan::yieldFraction)
-                .orElseGet(() -> sheets.orElseThrow().yieldFraction());
+        double pieces = placements().stream()
+                .mapToDouble(placed -> placed.piece().area())
+                .sum();
+        return Math.min(1, pieces / area());
+    }
+
+    /**
+     * Where each piece lies, on its roll or sheet.
+     *
+     * @return all pieces, sheet by sheet
+     */
+    public List<Placement> placements() {
+        return roll.map(RollPlan::placements)
+                .orElseGet(() -> sheets.orElseThrow().sheets().stream()
+                        .flatMap(sheet -> sheet.placements().stream())
+                        .toList());
     }
 
     /**
@@ -64,17 +98,22 @@ public record MaterialCut(
      *
      * @param width its width (m)
      * @param length its length (m), empty if it is not known
-     * @return true if it is no narrower than the planned one, and no shorter than the planned sheet or the longest pull
+     * @return true if it is no narrower than the planned one, and no shorter than the planned sheet, or off rolls than the
+     *     longest pull or piece
      */
     public boolean canBeCutFrom(double width, OptionalDouble length) {
         double planned =
                 roll.map(RollPlan::width).orElseGet(() -> sheets.orElseThrow().width());
-        double longest = roll.map(MaterialCut::longestPull)
-                .orElseGet(() -> sheets.orElseThrow().length());
+        double longest = longest();
         return width >= planned * (1 - ROUNDING) && length.orElse(longest) >= longest * (1 - ROUNDING);
     }
 
-    private static double longestPull(RollPlan plan) {
-        return plan.pulls().stream().mapToDouble(Pull::length).max().orElse(0);
+    private double longest() {
+        if (roll.isPresent()) {
+            return roll.get().pulls().stream().mapToDouble(Pull::length).max().orElse(0);
+        }
+        return isOfRolls()
+                ? placements().stream().mapToDouble(Placement::along).max().orElse(0)
+                : sheets.orElseThrow().length();
     }
 }

@@ -27,13 +27,8 @@ final class Seams {
      * @param roll width of the roll (m)
      * @param lap how far strips lap (m)
      * @param stagger how far apart seams of layers that follow each other lie at least (m)
-     * @throws IllegalArgumentException if the roll is not wider than two laps
      */
     Seams(double roll, double lap, double stagger) {
-        if (!(roll > 2 * lap)) {
-            throw new IllegalArgumentException(
-                    "strips of " + roll + " m cannot lap by " + lap + " m; a wider roll is wanted");
-        }
         this.roll = roll;
         this.lap = lap;
         this.stagger = stagger;
@@ -45,10 +40,15 @@ final class Seams {
      * @param width what they cover (m)
      * @param turn how many layers with seams lie before it
      * @return from and to of each strip (m), from the near edge
+     * @throws IllegalArgumentException if there is more than one, and the roll is not wider than two laps
      */
     List<double[]> strips(double width, int turn) {
         if (width <= roll * (1 + ROUNDING)) {
             return List.<double[]>of(new double[] {0, width});
+        }
+        if (!(roll > 2 * lap)) {
+            throw new IllegalArgumentException(
+                    "strips of " + roll + " m cannot lap by " + lap + " m; a wider roll is wanted");
         }
         double pitch = roll - lap;
         int count = (int) Math.ceil((width - lap) / pitch - ROUNDING);

@@ -185,6 +185,9 @@ class CuttingPlannerTest {
                 List.of(new Price("mat-300", UnitPrice.parse("9 GBP/roll"), Optional.of(roll)))));
         Cutting cutting = plan(prices, times(5, part(panel(1.4, 0.9, hand(mat(0.3))))));
         assertThat(cutting.materials().get(0).sheets().orElseThrow().sheets()).hasSize(3);
+        // Two rolls of 3 m with two pieces each, and one piece off the third.
+        assertThat(cutting.materials().get(0).area()).isCloseTo(2 * 3 + 1.4, within(1e-9));
+        assertThat(cutting.materials().get(0).yieldFraction()).isCloseTo(5 * 1.4 * 0.9 / 7.4, within(1e-9));
     }
 
     @Test
@@ -196,5 +199,28 @@ class CuttingPlannerTest {
         assertThat(cutting.remarks().get(0))
                 .isEqualTo("lid, zone bare: no outline is stated; its pieces are not planned");
         assertThat(cutting.remarks().get(1)).startsWith("pvc-80: no size of its sheets is known");
+    }
+
+    @Test
+    void morePiecesThanAreCutInADayAreNotPlanned() {
+        Cutting cutting = plan(rolls("mat-300"), times(5001, part(panel(0.5, 0.4, hand(mat(0.3))))));
+        assertThat(cutting.pieces()).isEmpty();
+        assertThat(cutting.materials()).isEmpty();
+        assertThat(cutting.remarks()).singleElement().asString().contains("plan for fewer mouldings");
+    }
+
+    /** The figure to reach for 300 pieces is 1 s; a bound four times as wide spares a loaded machine. */
+    @Test
+    void threeHundredPiecesArePlannedInNoTime() {
+        PartEstimate many = estimate(times(
+                75,
+                part(
+                        panel(0.9, 0.5, hand(mat(0.3))),
+                        panel(0.7, 0.61, hand(mat(0.3)), hand(mat(0.3)), hand(mat(0.3))))));
+        long start = System.nanoTime();
+        Cutting cutting = new CuttingPlanner(rolls("mat-300"), CuttingRules.USUAL).plan(List.of(many));
+        assertThat((System.nanoTime() - start) / 1e9).isLessThan(4);
+        assertThat(cutting.pieces().stream().mapToInt(CutPiece::count).sum()).isEqualTo(300);
+        assertThat(cutting.materials().get(0).yieldFraction()).isGreaterThan(0.9);
     }
 }

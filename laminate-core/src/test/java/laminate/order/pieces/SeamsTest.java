@@ -92,9 +92,10 @@ class SeamsTest {
     }
 
     @Test
-    void aRollNoWiderThanItsLapsIsRefused() {
+    void aTapeNoWiderThanItsLapsCoversItsOwnWidthAlone() {
+        assertThat(strips(0.1, 0.1, 0)).hasSize(1);
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new Seams(0.1, 0.05, 0.1))
+                .isThrownBy(() -> strips(0.1, 0.11, 0))
                 .withMessageContaining("a wider roll is wanted");
     }
 }
