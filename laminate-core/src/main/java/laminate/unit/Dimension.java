@@ -103,7 +103,7 @@ public enum Dimension {
         List<String> symbols = switch (this) {
             case MASS -> List.of("g", "kg");
             case VOLUME -> List.of("ml", "l");
-            case TIME -> List.of("s", "min", "h");
+            case TIME -> List.of("s", "min", "h", "d");
             case PRESSURE -> List.of("mbar", "kPa", "MPa", "GPa");
             default -> List.of(exampleSymbol);
         };
