@@ -10,7 +10,10 @@ import laminate.material.Resin;
 import laminate.process.Dose;
 import laminate.process.Mixing;
 
-/** Sizes the mixes of pots; where none fit, looks for the nearest dose, or the fewest hands, with which they do. */
+/**
+ * Sizes the mixes of pots; where none fit, looks for the nearest dose, or the fewest hands, with which they do, and where
+ * neither alone is enough for the fewest hands with the nearest dose.
+ */
 final class MixSizing {
     /** Doses are suggested in whole steps of 0.1 % of the resin. */
     private static final int STEPS = 1000;
@@ -54,16 +57,33 @@ final class MixSizing {
             dose(pot).ifPresent(suggestions::add);
         }
         hands(pot).ifPresent(suggestions::add);
+        if (suggestions.isEmpty() && !pot.dose().agent().isHardener()) {
+            both(pot).ifPresent(suggestions::add);
+        }
         return suggestions;
     }
 
     /** The dose nearest to the planned one with which mixes fit. A hardener's ratio is no way to change the speed. */
     private Optional<Suggestion> dose(PotNeed pot) {
+        return dose(pot, crew, OptionalInt.empty());
+    }
+
+    private Optional<Suggestion> dose(PotNeed pot, int hands, OptionalInt told) {
         for (double ratio : dosesByNearness(pot)) {
             Dose dose = new Dose(pot.dose().agent(), ratio);
-            int count = new PotSizing(pot.with(dose), temperature, crew, mixing).count();
+            int count = new PotSizing(pot.with(dose), temperature, hands, mixing).count();
             if (count > 0) {
-                return Optional.of(new Suggestion(OptionalDouble.of(ratio), OptionalInt.empty(), count));
+                return Optional.of(new Suggestion(OptionalDouble.of(ratio), told, count));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Suggestion> both(PotNeed pot) {
+        for (int hands = crew + 1; hands <= MOST_HANDS; hands++) {
+            Optional<Suggestion> found = dose(pot, hands, OptionalInt.of(hands));
+            if (found.isPresent()) {
+                return found;
             }
         }
         return Optional.empty();

@@ -158,6 +158,24 @@ class MixSizingTest {
                 .isZero();
     }
 
+    /** Scales too coarse for either alone: the fewest hands with which some dose fits. */
+    @Test
+    void whereNeitherDoseNorHandsAreEnoughBothTogetherAreSuggested() {
+        Mixing coarse = PlanParts.mixing(0.05, 0.001, OptionalDouble.empty(), OptionalDouble.empty());
+        PotNeed pot = pot(POLYESTER, MEKP, 0.03, 6, 9000);
+        double temperature = kelvin(30);
+
+        StageResin sized = new MixSizing(temperature, 1, coarse).size(pot);
+
+        assertThat(sized.suggestions()).hasSize(1);
+        int hands = sized.suggestions().get(0).crew().orElseThrow();
+        double dose = sized.suggestions().get(0).dose().orElseThrow();
+        assertThat(count(pot.with(new Dose(MEKP, dose)), temperature, hands, coarse))
+                .isEqualTo(sized.suggestions().get(0).mixes());
+        assertThat(count(pot.with(new Dose(MEKP, dose)), temperature, hands - 1, coarse))
+                .isZero();
+    }
+
     /**
      * The ratio of a two-part resin is no way to change the speed. Read to 5 g, 250 g is the least that holds 29 to 31 %; one
      * pair of hands takes 900 s to use it up, two 450 s, and 567 s are left.

@@ -149,11 +149,13 @@ public final class MixJson implements Printer<MixPlan> {
                 .field("resin", resin.resin().id())
                 .field("agent", resin.dose().agent().id())
                 .field("agent_percent", resin.dose().ratio() * 100)
-                .field("need_kg", resin.need())
-                .field("mixed_kg", resin.mixed())
-                .field("surplus_kg", resin.surplus())
-                .field("agent_kg", resin.agent())
-                .field("work_time_s", resin.workTime())
+                .field("need_kg", resin.need());
+        if (resin.fits()) {
+            json.field("mixed_kg", resin.mixed())
+                    .field("surplus_kg", resin.surplus())
+                    .field("agent_kg", resin.agent());
+        }
+        json.field("work_time_s", resin.workTime())
                 .field("gel_time_s", resin.gelTime())
                 .field("gel_time_source", resin.gelTimeSource());
         resin.gelTimeStatus().ifPresent(status -> json.field("gel_time_status", status.word()));

@@ -10,7 +10,7 @@ import laminate.print.Measures;
 import laminate.print.Table;
 import laminate.print.Table.Column;
 
-/** What of each resin and its agent a moulding takes, once mixes are rounded. */
+/** What of each resin and its agent a moulding takes, once mixes are rounded; blank where not every stage has mixes that fit. */
 final class MixTotals {
     private final Measures measures;
 
@@ -26,6 +26,7 @@ final class MixTotals {
         private double mixed;
         private double added;
         private double volume;
+        private boolean fits = true;
 
         Sum(StageResin first) {
             this.resin = first.resin().id();
@@ -33,6 +34,7 @@ final class MixTotals {
         }
 
         void add(StageResin part) {
+            fits &= part.fits();
             need += part.need();
             mixed += part.mixed();
             added += part.agent();
@@ -68,11 +70,11 @@ final class MixTotals {
             table.row(
                     sum.resin,
                     Measures.number(sum.need, measures.mass()),
-                    Measures.number(sum.mixed, measures.mass()),
-                    Measures.number(Math.max(0, sum.mixed - sum.need), measures.smallMass()),
+                    sum.fits ? Measures.number(sum.mixed, measures.mass()) : "",
+                    sum.fits ? Measures.number(Math.max(0, sum.mixed - sum.need), measures.smallMass()) : "",
                     sum.agent,
-                    Measures.number(sum.added, measures.smallMass()),
-                    Measures.number(sum.volume, measures.smallVolume()));
+                    sum.fits ? Measures.number(sum.added, measures.smallMass()) : "",
+                    sum.fits ? Measures.number(sum.volume, measures.smallVolume()) : "");
         }
         return table.build();
     }

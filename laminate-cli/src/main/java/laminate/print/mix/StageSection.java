@@ -90,13 +90,19 @@ final class StageSection {
         for (Suggestion suggestion : resin.suggestions()) {
             texts.add("It fits " + change(suggestion) + ": then " + count(suggestion.mixes()) + ".");
         }
+        if (resin.suggestions().isEmpty() && resin.gelTime().isPresent()) {
+            texts.add(
+                    "Neither more hands nor another dose within its range help: a cooler place, a slower agent, or finer"
+                            + " scales, which hold smaller mixes, may.");
+        }
         return texts;
     }
 
     private static String change(Suggestion suggestion) {
-        return suggestion.dose().isPresent()
-                ? "with a dose of " + Measures.number(suggestion.dose().getAsDouble() * 100) + " %"
-                : "with " + suggestion.crew().getAsInt() + " hands";
+        List<String> changes = new ArrayList<>();
+        suggestion.dose().ifPresent(dose -> changes.add("a dose of " + Measures.number(dose * 100) + " %"));
+        suggestion.crew().ifPresent(crew -> changes.add(crew + " hands"));
+        return "with " + String.join(" and ", changes);
     }
 
     private static String count(int mixes) {
