@@ -1,7 +1,7 @@
 package laminate.print.mix;
 
+import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
-import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +16,7 @@ import laminate.unit.Unit;
 
 /** Words that plans of mixes and sheets of stages share. */
 final class MixWords {
+    private static final int MINUTES_OF_DAY = 24 * 60;
     static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
     private MixWords() {}
@@ -29,10 +30,11 @@ final class MixWords {
         return last == 1;
     }
 
-    /** A time to the minute; the day only where there are several. */
+    /** A time to the nearest minute; the day only where there are several. */
     static String clock(ClockTime time, boolean oneDay) {
-        String hour = time.time().truncatedTo(ChronoUnit.MINUTES).toString();
-        return oneDay ? hour : "day " + time.day() + " " + hour;
+        long minutes = Math.round(time.seconds() / 60);
+        LocalTime hour = LocalTime.ofSecondOfDay(minutes % MINUTES_OF_DAY * 60);
+        return oneDay ? hour.toString() : "day " + (minutes / MINUTES_OF_DAY + 1) + " " + hour;
     }
 
     static String minutes(double seconds) {

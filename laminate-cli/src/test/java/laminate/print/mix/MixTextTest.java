@@ -56,7 +56,7 @@ class MixTextTest {
     @Test
     void aDayIsToldOnlyWhereThereAreSeveral() throws IOException {
         assertThat(text(new TextPrinter<>(SI::of, 80, Style.PLAIN), List.of(TestPlans.lid())))
-                .contains("08:00 to 08:25, gelled at 08:44")
+                .contains("08:00 to 08:25, gelled at 08:45")
                 .doesNotContain("day 1");
         assertThat(text(new TextPrinter<>(SI::of, 120, Style.PLAIN), List.of(TestPlans.keel())))
                 .contains("day 1 08:00 to day 1 08:25", "day 2 09:00");
