@@ -3,6 +3,7 @@ package laminate.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import laminate.estimate.Caution;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.ZoneEstimate;
 import laminate.process.Workshop;
@@ -77,6 +78,9 @@ public final class MixPlanner {
     }
 
     private static Stage stage(int number, StageWork work, StageClock.Slot slot, StageRemarks remarks) {
+        List<Caution> cautions = new ArrayList<>();
+        slot.cooling().ifPresent(cautions::add);
+        cautions.addAll(remarks.of(work));
         return new Stage(
                 number,
                 work.name(),
@@ -92,6 +96,6 @@ public final class MixPlanner {
                 slot.gelled().map(ClockTime::at),
                 work.resins(),
                 slot.bond(),
-                remarks.of(work));
+                cautions);
     }
 }

@@ -1,8 +1,10 @@
 package laminate.plan;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import laminate.estimate.Caution;
 import laminate.material.Figure;
 import laminate.material.Resin;
 import laminate.material.Status;
@@ -35,7 +37,7 @@ final class StageClock {
     }
 
     /** When a stage is done. */
-    record Slot(double start, double end, Optional<Double> gelled, Optional<Bond> bond) {}
+    record Slot(double start, double end, Optional<Double> gelled, Optional<Bond> bond, Optional<Caution> cooling) {}
 
     Slot take(StageWork work) {
         double ready = 0;
@@ -43,18 +45,45 @@ final class StageClock {
             Surface under = surfaces.get(group.zone());
             ready = under == null ? ready : Math.max(ready, readyFor(group, under));
         }
+        Optional<Caution> cooling = cooling(work, ready);
         double start = clock.take(ready, work.duration());
         double end = start + work.duration();
         Optional<Bond> bond = bond(work, start + work.dryTime());
         Optional<Double> gelled = gelled(work, start + work.dryTime() + work.wetTime());
         lay(work, end, gelled);
-        return new Slot(start, end, gelled.map(time -> Math.max(time, end)), bond);
+        return new Slot(start, end, gelled.map(time -> Math.max(time, end)), bond, cooling);
     }
 
     private static double readyFor(StageGroup group, Surface under) {
         return heatTogether(under.top, group)
                 ? Math.max(under.ready, under.end + BETWEEN_LAMINATES.value())
                 : under.ready;
+    }
+
+    /** Why a stage waits longer than for the gelling of what lies under it. */
+    private Optional<Caution> cooling(StageWork work, double ready) {
+        for (StageGroup group : work.groups()) {
+            Surface under = surfaces.get(group.zone());
+            if (under != null
+                    && heatTogether(under.top, group)
+                    && ready > under.ready
+                    && ready == readyFor(group, under)) {
+                Resin resin = group.first().use().resin();
+                return Optional.of(new Caution(
+                        Caution.Kind.SCHEDULE,
+                        String.format(
+                                Locale.ROOT,
+                                "Let the laminate below cool for %.0f h first: with it this is %.1f mm, and %s bears %.1f mm at"
+                                        + " once.",
+                                BETWEEN_LAMINATES.value() / 3600,
+                                (under.top.thickness() + group.thickness()) * 1000,
+                                resin.id(),
+                                resin.stageThickness().orElseThrow() * 1000),
+                        BETWEEN_LAMINATES.source(),
+                        BETWEEN_LAMINATES.status()));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether two laminates on each other are thicker than their resin bears at once, so that the first must cool. */
