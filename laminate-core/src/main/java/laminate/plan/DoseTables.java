@@ -15,9 +15,15 @@ import laminate.process.Mixing;
 import laminate.process.cure.GelTime;
 import laminate.process.cure.GelTimes;
 
-/** Makes tables for the wall out of a resin's gel times: a row for each dose and a column for each temperature of them. */
+/**
+ * Makes tables for the wall out of a resin's gel times: a row for each dose and a column for each temperature of them, and
+ * for that of the plan where the gel times reach it.
+ */
 final class DoseTables {
     private static final double[] WORKING_MINUTES = {5, 10, 15, 20, 30, 45};
+
+    /** Temperatures nearer than this are one column (K). */
+    private static final double SAME = 0.01;
 
     private final Resin resin;
     private final Agent agent;
@@ -32,28 +38,28 @@ final class DoseTables {
     }
 
     /** A table for each resin and agent of a plan that has gel times, in the order in which they are first mixed. */
-    static List<DoseTable> of(List<Stage> stages, Mixing mixing) {
+    static List<DoseTable> of(List<Stage> stages, Mixing mixing, double temperature) {
         List<DoseTable> tables = new ArrayList<>();
         Set<String> made = new HashSet<>();
         for (Stage stage : stages) {
             for (StageResin resin : stage.resins()) {
                 Agent agent = resin.dose().agent();
                 if (made.add(resin.resin().id() + " " + agent.id())) {
-                    add(resin.resin(), agent, mixing, tables);
+                    add(resin.resin(), agent, mixing, temperature, tables);
                 }
             }
         }
         return tables;
     }
 
-    private static void add(Resin resin, Agent agent, Mixing mixing, List<DoseTable> tables) {
+    private static void add(Resin resin, Agent agent, Mixing mixing, double temperature, List<DoseTable> tables) {
         DoseTables table = new DoseTables(resin, agent);
         if (table.times.isKnown()) {
-            tables.add(table.table(mixing));
+            tables.add(table.table(mixing, temperature));
         }
     }
 
-    private DoseTable table(Mixing mixing) {
+    private DoseTable table(Mixing mixing, double temperature) {
         Set<Double> doses = new TreeSet<>();
         Set<Double> temperatures = new TreeSet<>();
         for (Resin.GelPoint point : resin.gelPoints()) {
@@ -61,6 +67,11 @@ final class DoseTables {
                 doses.add(point.amount());
                 temperatures.add(point.temperature());
             }
+        }
+        boolean isNew = temperatures.stream().noneMatch(known -> Math.abs(known - temperature) < SAME);
+        if (isNew
+                && doses.stream().anyMatch(dose -> times.find(temperature, dose).isPresent())) {
+            temperatures.add(temperature);
         }
         List<DoseTable.Row> rows = new ArrayList<>();
         for (double dose : doses) {
@@ -80,10 +91,17 @@ final class DoseTables {
         List<OptionalDouble> found = new ArrayList<>();
         for (double temperature : temperatures) {
             Optional<GelTime> time = times.find(temperature, dose);
-            time.ifPresent(this::note);
+            if (isPoint(temperature)) { // what lies between points has their sources
+                time.ifPresent(this::note);
+            }
             found.add(time.isPresent() ? OptionalDouble.of(time.get().seconds()) : OptionalDouble.empty());
         }
         return found;
+    }
+
+    private boolean isPoint(double temperature) {
+        return resin.gelPoints().stream()
+                .anyMatch(point -> point.agent().equals(agent.id()) && point.temperature() == temperature);
     }
 
     private void note(GelTime time) {

@@ -55,7 +55,7 @@ public final class MixPlanner {
                 workshop.temperature().isEmpty(),
                 workshop.shopFloor().crew(),
                 stages,
-                DoseTables.of(stages, workshop.shopFloor().mixing()),
+                DoseTables.of(stages, workshop.shopFloor().mixing(), temperature),
                 freshAir,
                 PlanCautions.of(estimate, stages, workshop));
     }

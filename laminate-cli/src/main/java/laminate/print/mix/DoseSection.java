@@ -27,6 +27,9 @@ final class DoseSection {
             report.heading(2, "Dose in g per kg of resin for a working time, by temperature")
                     .grid(doses(table));
         }
+        if (!table.wanted().isEmpty()) {
+            report.paragraph("To work: after the mixing, within the share of the gel time that the workshop uses.");
+        }
         report.paragraph(
                 "In a thin film or a small cup; a full pot gels sooner. A blank lies outside what is known of the"
                         + " resin, or outside the dose that it takes. Gel times: " + table.source() + ", "
