@@ -108,7 +108,8 @@ public record Measures(UnitSystem system) {
     }
 
     /**
-     * The numbers of a column that were set and not computed, all with as many decimals as one of them needs, two at most.
+     * The numbers of a column that were set and not computed, all with as many decimals as one of them needs, two at most,
+     * three in ounces.
      *
      * @param values the values (SI)
      * @param unit the unit
@@ -120,13 +121,18 @@ public record Measures(UnitSystem system) {
         for (double value : values) {
             BigDecimal number = new BigDecimal(plain(unit.fromSi(value)));
             numbers.add(number);
-            decimals = Math.max(decimals, Math.min(MOST_DECIMALS, number.scale()));
+            decimals = Math.max(decimals, Math.min(mostDecimals(unit), number.scale()));
         }
         List<String> texts = new ArrayList<>();
         for (BigDecimal number : numbers) {
             texts.add(number.setScale(decimals, RoundingMode.HALF_UP).toPlainString());
         }
         return texts;
+    }
+
+    /** A hundredth of an ounce is more than a dose of catalyst may be off. */
+    private static int mostDecimals(Unit unit) {
+        return unit == Unit.OUNCES ? MOST_DECIMALS + 1 : MOST_DECIMALS;
     }
 
     /**

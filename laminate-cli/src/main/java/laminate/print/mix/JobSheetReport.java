@@ -11,6 +11,7 @@ import laminate.plan.Mix;
 import laminate.plan.MixPlan;
 import laminate.plan.Stage;
 import laminate.plan.StageLayer;
+import laminate.plan.StageResin;
 import laminate.print.Measures;
 import laminate.print.Report;
 import laminate.print.Table;
@@ -59,7 +60,7 @@ public final class JobSheetReport {
         addHead(report, plan, stage);
         report.bullets(page.cautions().stream().map(Caution::text).toList());
         report.heading(2, "Tick off").grid(steps(page));
-        report.heading(2, "Write down").grid(readings(page.readings()));
+        report.heading(2, "Write down").grid(readings(page, MixWords.isOneDay(plan)));
         return report.build();
     }
 
@@ -110,9 +111,15 @@ public final class JobSheetReport {
         String use = mix.usableTime().isPresent()
                 ? "; use up within " + MixWords.minutes(mix.usableTime().getAsDouble()) + " min"
                 : "; its gel time is not known, so mix a little first";
-        return "mix " + mix.number() + ": weigh " + Measures.plain(mix.resin(), measures.smallMass()) + " of "
-                + mix.material() + " and " + Measures.plain(mix.catalyst(), measures.smallMass()) + " ("
+        return "mix " + mix.number() + ": weigh " + scale(mix.resin()) + " of "
+                + mix.material() + " and " + scale(mix.catalyst()) + " ("
                 + Measures.text(mix.catalystVolume(), measures.smallVolume()) + strokes + ") of " + mix.agent() + use;
+    }
+
+    /** As a scale shows it. */
+    private String scale(double mass) {
+        return Measures.column(List.of(mass), measures.smallMass()).get(0) + " "
+                + measures.smallMass().symbol();
     }
 
     private String lay(Step step, StageLayer layer) {
@@ -135,13 +142,34 @@ public final class JobSheetReport {
         return text.toString();
     }
 
-    private Table readings(List<Reading> readings) {
-        Table.Builder table =
-                new Table.Builder(Column.words("reading"), Column.words("in"), Column.words("written down"));
-        for (Reading reading : readings) {
-            table.row(reading.words(), reading.dimension().map(this::unit).orElse(""), BLANK);
+    private Table readings(Page page, boolean oneDay) {
+        Table.Builder table = new Table.Builder(
+                Column.words("reading"),
+                Column.words("in"),
+                Column.numbers("planned", ""),
+                Column.words("written down"));
+        for (Reading reading : page.readings()) {
+            table.row(
+                    reading.words(),
+                    reading.dimension().map(this::unit).orElse(""),
+                    planned(reading, page.stage(), oneDay),
+                    BLANK);
         }
         return table.build();
+    }
+
+    /** What the plan expects of a reading, empty where it says nothing of it. */
+    private String planned(Reading reading, Stage stage, boolean oneDay) {
+        return switch (reading) {
+            case START -> MixWords.clock(stage.start(), oneDay);
+            case END -> MixWords.clock(stage.end(), oneDay);
+            case GELLED ->
+                stage.gelled().map(time -> MixWords.clock(time, oneDay)).orElse("");
+            case RESIN_USED ->
+                Measures.number(
+                        stage.resins().stream().mapToDouble(StageResin::need).sum(), measures.mass());
+            default -> "";
+        };
     }
 
     private String unit(Dimension dimension) {
