@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import laminate.unit.JsonNumbers;
 
 /**
@@ -36,6 +37,21 @@ public final class JsonWriter {
      */
     public JsonWriter(Appendable out) {
         this.out = out;
+    }
+
+    /**
+     * Writes a document.
+     *
+     * @param out takes the text
+     * @param document writes it
+     * @throws IOException if the text cannot be taken
+     */
+    public static void write(Appendable out, Consumer<JsonWriter> document) throws IOException {
+        try {
+            document.accept(new JsonWriter(out));
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
     }
 
     /**

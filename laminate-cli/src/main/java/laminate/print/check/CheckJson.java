@@ -1,7 +1,6 @@
 package laminate.print.check;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.OptionalDouble;
 import laminate.check.LimitCheck;
@@ -34,14 +33,11 @@ public final class CheckJson implements Printer<CheckedPart> {
 
     @Override
     public void print(List<CheckedPart> parts, Appendable out) throws IOException {
-        JsonWriter json = new JsonWriter(out);
-        try {
+        JsonWriter.write(out, json -> {
             json.object().key("parts").array();
             parts.forEach(part -> print(part, json));
             json.end().end();
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private static void print(CheckedPart checked, JsonWriter json) {

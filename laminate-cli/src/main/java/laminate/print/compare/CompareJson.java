@@ -1,7 +1,6 @@
 package laminate.print.compare;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import laminate.check.Subject;
 import laminate.compare.Adjustment;
@@ -34,11 +33,7 @@ public final class CompareJson implements Printer<SideBySide> {
         if (comparisons.size() != 1) {
             throw new IllegalArgumentException("one comparison makes one object, not " + comparisons.size());
         }
-        try {
-            print(comparisons.get(0), new JsonWriter(out));
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        JsonWriter.write(out, json -> print(comparisons.get(0), json));
     }
 
     private static void print(SideBySide ways, JsonWriter json) {

@@ -1,7 +1,6 @@
 package laminate.print.estimate;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import laminate.estimate.Comparison;
 import laminate.estimate.OperationTime;
@@ -27,8 +26,7 @@ public final class EstimateJson implements Printer<PartEstimate> {
 
     @Override
     public void print(List<PartEstimate> estimates, Appendable out) throws IOException {
-        JsonWriter json = new JsonWriter(out);
-        try {
+        JsonWriter.write(out, json -> {
             json.object().key("parts").array();
             for (PartEstimate estimate : estimates) {
                 json.object();
@@ -36,9 +34,7 @@ public final class EstimateJson implements Printer<PartEstimate> {
                 json.end();
             }
             json.end().end();
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     /**

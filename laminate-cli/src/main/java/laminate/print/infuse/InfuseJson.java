@@ -1,7 +1,6 @@
 package laminate.print.infuse;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import laminate.estimate.ZoneEstimate;
 import laminate.plan.infusion.PartInfusion;
@@ -23,14 +22,11 @@ public final class InfuseJson implements Printer<PartInfusion> {
 
     @Override
     public void print(List<PartInfusion> parts, Appendable out) throws IOException {
-        JsonWriter json = new JsonWriter(out);
-        try {
+        JsonWriter.write(out, json -> {
             json.object().key("parts").array();
             parts.forEach(part -> print(part, json));
             json.end().end();
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private static void print(PartInfusion part, JsonWriter json) {

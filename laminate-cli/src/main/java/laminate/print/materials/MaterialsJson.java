@@ -1,7 +1,6 @@
 package laminate.print.materials;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import laminate.material.Material;
 import laminate.print.JsonWriter;
@@ -21,14 +20,11 @@ public final class MaterialsJson {
      * @throws IOException if that fails
      */
     public void print(List<Material> materials, Appendable out) throws IOException {
-        JsonWriter json = new JsonWriter(out);
-        try {
+        JsonWriter.write(out, json -> {
             json.object().key("materials").array();
             materials.forEach(material -> print(material, json));
             json.end().end();
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private static void print(Material material, JsonWriter json) {

@@ -1,7 +1,6 @@
 package laminate.print.mix;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import laminate.plan.Bond;
@@ -33,8 +32,7 @@ public final class MixJson implements Printer<MixPlan> {
 
     @Override
     public void print(List<MixPlan> plans, Appendable out) throws IOException {
-        JsonWriter json = new JsonWriter(out);
-        try {
+        JsonWriter.write(out, json -> {
             json.object().key("parts").array();
             for (MixPlan plan : plans) {
                 print(plan, json);
@@ -44,9 +42,7 @@ public final class MixJson implements Printer<MixPlan> {
                 plan.stages().forEach(stage -> print(plan.part(), stage, json));
             }
             json.end().end();
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private static void print(MixPlan plan, JsonWriter json) {

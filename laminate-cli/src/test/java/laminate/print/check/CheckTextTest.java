@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
-import laminate.print.Columns;
+import laminate.print.Pages;
 import laminate.print.Style;
 import laminate.print.TextPrinter;
 import laminate.unit.UnitSystem;
@@ -29,12 +29,7 @@ class CheckTextTest {
     @MethodSource("pages")
     void noLineIsWiderThanThePageOrCanSteerATerminal(int width, UnitSystem system, boolean plies) throws IOException {
         String text = print(new CheckReport(system, plies), width, PARTS);
-        assertThat(text.lines())
-                .allSatisfy(line -> assertThat(Columns.of(line)).as(line).isLessThanOrEqualTo(width))
-                .noneMatch(line -> line.endsWith(" "));
-        assertThat(text.codePoints().filter(c -> c != '\n' && Character.isISOControl(c)))
-                .isEmpty();
-        assertThat(text).doesNotContain("\u202E", "\u2028", "NaN", "Infinity");
+        Pages.assertReadable(text, width);
     }
 
     @Test

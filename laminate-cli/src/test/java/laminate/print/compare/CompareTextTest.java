@@ -7,9 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import laminate.compare.SideBySide;
-import laminate.print.Columns;
+import laminate.print.Pages;
 import laminate.print.StrictCsv;
 import laminate.print.StrictJson;
 import laminate.print.Style;
@@ -17,7 +16,6 @@ import laminate.print.TextPrinter;
 import laminate.unit.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -25,21 +23,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CompareTextTest {
     private static final SideBySide LID = TestComparisons.lid();
 
-    static Stream<Arguments> pages() {
-        return Stream.of(40, 60, 80, 120, 300)
-                .flatMap(width -> Stream.of(UnitSystem.values()).map(system -> Arguments.of(width, system)));
-    }
-
     @ParameterizedTest
-    @MethodSource("pages")
+    @MethodSource("laminate.print.Pages#all")
     void noLineIsWiderThanThePageOrCanSteerATerminal(int width, UnitSystem system) throws IOException {
         String text = text(system, width, TestComparisons.all());
-        assertThat(text.lines())
-                .allSatisfy(line -> assertThat(Columns.of(line)).as(line).isLessThanOrEqualTo(width))
-                .noneMatch(line -> line.endsWith(" "));
-        assertThat(text.codePoints().filter(c -> c != '\n' && Character.isISOControl(c)))
-                .isEmpty();
-        assertThat(text).doesNotContain("\u202E", "\u2028", "NaN", "Infinity");
+        Pages.assertReadable(text, width);
     }
 
     @Test

@@ -4,46 +4,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.stream.Stream;
 import laminate.plan.JobSheet;
 import laminate.plan.MixPlan;
-import laminate.print.Columns;
 import laminate.print.MarkdownPrinter;
+import laminate.print.Pages;
 import laminate.print.Style;
 import laminate.print.TextPrinter;
 import laminate.unit.UnitSystem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class MixTextTest {
     private static final MixReport SI = new MixReport(UnitSystem.SI);
 
-    static Stream<Arguments> pages() {
-        return Stream.of(40, 60, 80, 120, 300)
-                .flatMap(width -> Stream.of(UnitSystem.values()).map(system -> Arguments.of(width, system)));
-    }
-
     @ParameterizedTest
-    @MethodSource("pages")
+    @MethodSource("laminate.print.Pages#all")
     void noLineIsWiderThanThePageOrCanSteerATerminal(int width, UnitSystem system) throws IOException {
         MixReport reports = new MixReport(system);
-        assertReadable(text(new TextPrinter<>(reports::of, width, Style.PLAIN), TestPlans.all()), width);
-        assertReadable(text(new TextPrinter<>(reports::doses, width, Style.PLAIN), TestPlans.all()), width);
+        Pages.assertReadable(text(new TextPrinter<>(reports::of, width, Style.PLAIN), TestPlans.all()), width);
+        Pages.assertReadable(text(new TextPrinter<>(reports::doses, width, Style.PLAIN), TestPlans.all()), width);
         StringBuilder sheets = new StringBuilder();
         new JobSheetText(system, width, Style.PLAIN)
                 .print(TestPlans.all().stream().map(JobSheet::of).toList(), sheets);
-        assertReadable(sheets.toString().replace('\f', '\n'), width);
-    }
-
-    private static void assertReadable(String text, int width) {
-        assertThat(text.lines())
-                .allSatisfy(line -> assertThat(Columns.of(line)).as(line).isLessThanOrEqualTo(width))
-                .noneMatch(line -> line.endsWith(" "));
-        assertThat(text.codePoints().filter(c -> c != '\n' && Character.isISOControl(c)))
-                .isEmpty();
-        assertThat(text).doesNotContain("\u202E", "\u2028", "NaN", "Infinity");
+        Pages.assertReadable(sheets.toString().replace('\f', '\n'), width);
     }
 
     @Test
