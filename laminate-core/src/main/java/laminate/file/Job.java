@@ -12,6 +12,7 @@ import laminate.estimate.PriceList;
 import laminate.material.Materials;
 import laminate.part.Part;
 import laminate.process.Workshop;
+import laminate.quote.QuotationText;
 import laminate.quote.Quote;
 import laminate.quote.Quoting;
 import laminate.quote.Terms;
@@ -26,6 +27,7 @@ import laminate.quote.Terms;
  * @param alternatives the names of schedules, each with those that stand to choice in its place, see
  *     {@link Overrides#schedules}
  * @param terms what the yard quotes by, empty where the workshop states no pricing
+ * @param quotation what the yard writes on its quotations
  */
 public record Job(
         Part part,
@@ -33,7 +35,8 @@ public record Job(
         Optional<PriceList> prices,
         Materials materials,
         Map<String, List<String>> alternatives,
-        Optional<Terms> terms) {
+        Optional<Terms> terms,
+        QuotationText quotation) {
 
     /** Checks that nothing is missing. */
     public Job {
@@ -42,6 +45,7 @@ public record Job(
         Objects.requireNonNull(prices, "prices");
         Objects.requireNonNull(materials, "materials");
         Objects.requireNonNull(terms, "terms");
+        Objects.requireNonNull(quotation, "quotation");
         alternatives = Collections.unmodifiableMap(new LinkedHashMap<>(alternatives));
     }
 
@@ -67,7 +71,7 @@ public record Job(
             return this;
         }
         Part priced = quoting(terms.orElse(Terms.AT_COST)).withMouldsPriced(part);
-        return new Job(priced, workshop, prices, materials, alternatives, terms);
+        return new Job(priced, workshop, prices, materials, alternatives, terms, quotation);
     }
 
     private Quoting quoting(Terms by) {

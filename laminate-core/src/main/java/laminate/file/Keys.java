@@ -67,7 +67,7 @@ enum Keys {
     WORKSHOP(
             "workshop file",
             "temperature fibre-content surface loss voids gelcoat-application evaporation labour consumables"
-                    + " pricing mixing working-day styrene-limit micromechanics knock-down strength"),
+                    + " pricing quotation mixing working-day styrene-limit micromechanics knock-down strength"),
     CONTENT_RULE(
             "fibre content of a workshop",
             "process kind fibre resin fibre-mass-fraction fibre-volume-fraction resin-ratio"),
@@ -77,6 +77,7 @@ enum Keys {
     PRICING("statement of pricing", "rejects overhead contingency margin mark-up discount tax"),
     OVERHEAD("overhead", "rate on"),
     TAX("tax", "name rate"),
+    QUOTATION("quotation", "yard scope exclusions terms valid-for"),
     MIXING("statement of mixing", "usable-share resin-scale agent-scale pump-stroke largest-mix mixing-time"),
     WORKING_DAY("working day", "start length"),
     CONSUMABLE_USE("use of a consumable", "material amount per"),

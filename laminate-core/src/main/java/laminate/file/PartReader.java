@@ -110,7 +110,8 @@ final class PartReader {
                 yard.prices(),
                 stock.materials(),
                 alternatives.get(),
-                yard.workshop().terms());
+                yard.workshop().terms(),
+                yard.workshop().quotation());
     }
 
     private Reading<List<Tooling>> tooling(Optional<String> currency, MadeHere here) {

@@ -2,6 +2,8 @@ package laminate.file;
 
 import static laminate.file.Reading.choice;
 import static laminate.file.Reading.mapping;
+import static laminate.file.Reading.oneOrList;
+import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.oneOf;
 import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.text;
@@ -12,10 +14,11 @@ import laminate.quote.LearningCurve;
 import laminate.quote.Overhead;
 import laminate.quote.Pricing;
 import laminate.quote.Profit;
+import laminate.quote.QuotationText;
 import laminate.quote.Tax;
 import laminate.unit.Dimension;
 
-/** Reads the rates by which a yard makes a price from a cost, and how fast its hands learn. */
+/** Reads the rates by which a yard makes a price from a cost, how fast its hands learn, and what it writes on quotations. */
 final class PricingReader {
 
     private static final int MOST_COUNTED = 1000;
@@ -24,6 +27,9 @@ final class PricingReader {
     private static final Reading<Double> SHARE = share(Bounds.between(0, 1, "0 % to 100 %"));
     private static final Reading<Double> PART_OF_PRICE = share(Bounds.below(0, 1, "0 % to below 100 %"));
     private static final Reading<Double> ON_TOP = share(Bounds.between(0, 10, "0 % to 1000 %"));
+
+    private static final Bounds VALIDITY = Bounds.between(24 * 3600.0, 3660 * 24 * 3600.0, "1 d to 3660 d");
+    private static final Reading<List<String>> LINES = oneOrList(text());
 
     private static final List<Reading.Choice<Profit>> PROFITS = List.of(
             choice("margin", PART_OF_PRICE.map(Profit.Margin::new)), choice("mark-up", ON_TOP.map(Profit.MarkUp::new)));
@@ -74,6 +80,20 @@ final class PricingReader {
         var countedOn = in.orElse("counted-on", wholeNumber(1, MOST_COUNTED), 1);
         in.requireSound();
         return new LearningCurve(rate.get(), countedOn.get());
+    }
+
+    static Reading<QuotationText> quotation() {
+        return mapping(Keys.QUOTATION, PricingReader::quotation);
+    }
+
+    private static QuotationText quotation(Fields in) {
+        var yard = in.orElse("yard", LINES, List.<String>of());
+        var scope = in.orElse("scope", LINES, List.<String>of());
+        var exclusions = in.orElse("exclusions", LINES, List.<String>of());
+        var terms = in.orElse("terms", LINES, List.<String>of());
+        var validFor = in.optional("valid-for", quantity(Dimension.TIME, VALIDITY));
+        in.requireSound();
+        return new QuotationText(yard.get(), scope.get(), exclusions.get(), terms.get(), orNone(validFor.get()));
     }
 
     private static Reading<Double> share(Bounds range) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import laminate.material.Materials;
 import laminate.process.ContentSet;
 import laminate.process.Workshop;
+import laminate.quote.QuotationText;
 import laminate.quote.Terms;
 
 /**
@@ -14,17 +15,21 @@ import laminate.quote.Terms;
  * @param workshop the workshop's figures
  * @param contents the set of nominal fibre contents for parts that name none
  * @param terms what the yard quotes by, empty where it states no pricing
+ * @param quotation what the yard writes on its quotations
  */
-public record WorkshopFile(Workshop workshop, ContentSet contents, Optional<Terms> terms) {
+public record WorkshopFile(
+        Workshop workshop, ContentSet contents, Optional<Terms> terms, QuotationText quotation) {
 
     /** A workshop that states nothing. */
-    public static final WorkshopFile USUAL = new WorkshopFile(Workshop.USUAL, ContentSet.TRADE, Optional.empty());
+    public static final WorkshopFile USUAL =
+            new WorkshopFile(Workshop.USUAL, ContentSet.TRADE, Optional.empty(), QuotationText.NONE);
 
     /** Checks that nothing is missing. */
     public WorkshopFile {
         Objects.requireNonNull(workshop, "workshop");
         Objects.requireNonNull(contents, "contents");
         Objects.requireNonNull(terms, "terms");
+        Objects.requireNonNull(quotation, "quotation");
     }
 
     /**

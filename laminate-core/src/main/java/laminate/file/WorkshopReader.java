@@ -24,6 +24,7 @@ import laminate.process.StrengthBasis;
 import laminate.process.WorkingDay;
 import laminate.process.Workshop;
 import laminate.quote.Pricing;
+import laminate.quote.QuotationText;
 import laminate.quote.Terms;
 import laminate.theory.Micromechanics;
 import laminate.unit.Dimension;
@@ -73,6 +74,7 @@ final class WorkshopReader {
         var labour = work.labour(in);
         var consumables = work.consumables(in);
         var pricing = in.optional("pricing", later(() -> PricingReader.pricing()));
+        var quotation = in.orElse("quotation", later(() -> PricingReader.quotation()), QuotationText.NONE);
         var mixing = in.orElse("mixing", later(() -> ShopFloorReader.mixing()), Mixing.USUAL);
         var day = in.orElse("working-day", later(() -> ShopFloorReader.workingDay()), WorkingDay.USUAL);
         var styrene = in.optional("styrene-limit", later(() -> ShopFloorReader.styreneLimit()));
@@ -94,7 +96,8 @@ final class WorkshopReader {
                         strength.get(),
                         new ShopFloor(labour.get().crew(), mixing.get(), day.get(), styrene.get())),
                 set.orElse(ContentSet.TRADE),
-                pricing.get().map(rates -> terms(rates, labour.get())));
+                pricing.get().map(rates -> terms(rates, labour.get())),
+                quotation.get());
     }
 
     private static Terms terms(Pricing pricing, WorkReader.Hands hands) {

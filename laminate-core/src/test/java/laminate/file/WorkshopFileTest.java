@@ -29,6 +29,7 @@ import laminate.quote.LearningCurve;
 import laminate.quote.Overhead;
 import laminate.quote.Pricing;
 import laminate.quote.Profit;
+import laminate.quote.QuotationText;
 import laminate.quote.Tax;
 import laminate.quote.Terms;
 import laminate.theory.Micromechanics;
@@ -217,6 +218,25 @@ class WorkshopFileTest {
                         new LearningCurve(0.8, 1),
                         1,
                         0));
+    }
+
+    @Test
+    void theWordsOfAQuotationAreRead() {
+        QuotationText text = read("""
+                quotation:
+                  yard: [Lake Yard, "Boathouse Lane 1"]
+                  exclusions: carriage
+                  valid-for: 30 d
+                """).quotation();
+        assertThat(text)
+                .isEqualTo(new QuotationText(
+                        List.of("Lake Yard", "Boathouse Lane 1"),
+                        List.of(),
+                        List.of("carriage"),
+                        List.of(),
+                        OptionalDouble.of(30 * 86_400)));
+        assertThat(text.validDays()).isEqualTo(30);
+        assertThat(read("temperature: 18 °C\n").quotation()).isEqualTo(QuotationText.NONE);
     }
 
     @Test
