@@ -16,6 +16,7 @@ import laminate.quote.QuotationText;
 import laminate.quote.Quote;
 import laminate.quote.Quoting;
 import laminate.quote.Terms;
+import laminate.quote.WholePacks;
 
 /**
  * What a part file comes to: the part, where it is made and what things cost.
@@ -86,8 +87,25 @@ public record Job(
      * @throws IllegalArgumentException if the workshop states no pricing, or a price is missing, saying which
      */
     public Quote quote(List<Integer> counts) {
-        Terms stated = terms.orElseThrow(() -> new IllegalArgumentException(part.name()
+        return quoting(stated()).quote(part, counts);
+    }
+
+    /**
+     * Quotes the part with its materials at the whole packs that are bought for the batch alone.
+     *
+     * @param counts the numbers of good mouldings asked for
+     * @return an offer for each number
+     * @throws IllegalArgumentException if the workshop states no pricing, or a price is missing, saying which
+     */
+    public Quote quoteAsBought(List<Integer> counts) {
+        PriceList list = prices.orElseThrow(() ->
+                new IllegalArgumentException(part.name() + " has no price list; a quote needs a price for everything"));
+        return new Quoting(new Estimator(workshop, prices), workshop, stated(), new WholePacks(list))
+                .quote(part, counts);
+    }
+
+    private Terms stated() {
+        return terms.orElseThrow(() -> new IllegalArgumentException(part.name()
                 + ": the workshop states no pricing; add pricing: to the workshop file, as in {margin: 25 %}"));
-        return quoting(stated).quote(part, counts);
     }
 }

@@ -17,8 +17,7 @@ import laminate.quote.Terms;
  * @param terms what the yard quotes by, empty where it states no pricing
  * @param quotation what the yard writes on its quotations
  */
-public record WorkshopFile(
-        Workshop workshop, ContentSet contents, Optional<Terms> terms, QuotationText quotation) {
+public record WorkshopFile(Workshop workshop, ContentSet contents, Optional<Terms> terms, QuotationText quotation) {
 
     /** A workshop that states nothing. */
     public static final WorkshopFile USUAL =
