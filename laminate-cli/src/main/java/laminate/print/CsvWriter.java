@@ -2,6 +2,7 @@ package laminate.print;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,6 +65,16 @@ public final class CsvWriter {
      */
     public CsvWriter number(double number) {
         return field(JsonNumbers.format(number));
+    }
+
+    /**
+     * Writes a field with a decimal number, all its digits as they are: 12.50.
+     *
+     * @param number the number
+     * @return this
+     */
+    public CsvWriter number(BigDecimal number) {
+        return field(number.toPlainString());
     }
 
     /**

@@ -135,7 +135,8 @@ public final class TestParts {
         return ReinforcementLayer.of(TestMaterials.MAT_450, TestMaterials.BY_HAND);
     }
 
-    private static PriceList prices(boolean all) {
+    /** The prices of what the parts are made of; some are missing if not all are wanted. */
+    public static PriceList prices(boolean all) {
         List<Price> prices = new ArrayList<>();
         add(prices, "3.20 GBP/kg", "mat-300", "mat-450");
         add(prices, "3.30 GBP/m²", "biaxial-600");

@@ -1,0 +1,139 @@
+package laminate.print.quote;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import laminate.print.JsonWriter;
+import laminate.print.Printer;
+import laminate.quote.BatchPrice;
+import laminate.quote.Mould;
+import laminate.quote.Pricing;
+import laminate.quote.Quote;
+import laminate.quote.Sensitivity.Swing;
+
+/**
+ * Prints quotes as one JSON object: {@code prices[]} of each part, and, where all parts are priced in one currency and offered
+ * in the same numbers, {@code prices[]} of so many of each. Money is text in the currency's digits; every line is the total
+ * for the batch of {@code count} good parts but {@code unit_net}; net is the sum of the lines above it, less discount.
+ */
+public final class QuoteJson implements Printer<QuotedPart> {
+
+    /** A printer. */
+    public QuoteJson() {}
+
+    @Override
+    public void print(List<QuotedPart> parts, Appendable out) throws IOException {
+        JsonWriter json = new JsonWriter(out);
+        try {
+            json.object().key("parts").array();
+            parts.forEach(part -> print(part, json));
+            json.end();
+            printTotals(BatchTotal.of(parts), json);
+            json.end();
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private static void print(QuotedPart part, JsonWriter json) {
+        json.object()
+                .field("part", part.name())
+                .field("currency", part.currency())
+                .field("materials_as", part.asBought() ? "bought" : "consumed");
+        printRates(part.quote().terms().pricing(), json);
+        json.key("prices").array();
+        part.quote().offers().forEach(offer -> print(offer, part.quote().terms().pricing(), json));
+        json.end().end();
+    }
+
+    private static void printRates(Pricing pricing, JsonWriter json) {
+        json.key("rates")
+                .object()
+                .field("rejects", pricing.rejects())
+                .field("overhead", pricing.overhead().rate())
+                .field("overhead_on", pricing.overhead().base().word())
+                .field("contingency", pricing.contingency())
+                .field("margin", pricing.profit().margin())
+                .field("mark_up", pricing.profit().markUp())
+                .field("discount", pricing.discount());
+        pricing.tax().ifPresent(tax -> json.field("tax_name", tax.name()).field("tax", tax.rate()));
+        json.end();
+    }
+
+    private static void print(Quote.Offer offer, Pricing pricing, JsonWriter json) {
+        BatchPrice price = offer.price();
+        json.object().field("count", price.direct().count());
+        for (PriceLine line : PriceLine.values()) {
+            json.field(line.key(), Rates.amount(line.of(price)));
+        }
+        json.field("hours", price.direct().hours())
+                .field("labour_rate", price.direct().rate().toString())
+                .field("pulls", pricing.pulls(price.direct().count()))
+                .field("cost", Rates.amount(price.cost()))
+                .field("margin_after_discount", price.marginAfterDiscount());
+        if (price.direct().time() > 0) {
+            json.field("hourly_return", Rates.amount(offer.hourly()));
+        }
+        if (offer.breakEven().isPresent()) {
+            json.field("break_even", offer.breakEven().getAsInt());
+        }
+        json.field("mould_days", offer.mouldTime().days());
+        json.key("moulds").array();
+        offer.build()
+                .moulds()
+                .forEach(mould -> print(mould, pricing.pulls(price.direct().count()), json));
+        json.end().key("sensitivity").array();
+        offer.swings().forEach(swing -> print(swing, json));
+        json.end().key("bounds").array();
+        print(offer.materials(), json);
+        print(offer.hours(), json);
+        json.end().end();
+    }
+
+    private static void print(Mould mould, double pulls, JsonWriter json) {
+        json.object();
+        printMould(mould, json);
+        json.field("share", Rates.amount(mould.share(pulls)));
+        json.key("made_on").array();
+        for (Mould plug : mould.madeOn()) {
+            json.object();
+            printMould(plug, json);
+            json.end();
+        }
+        json.end().end();
+    }
+
+    private static void printMould(Mould mould, JsonWriter json) {
+        json.field("name", mould.name()).field("works_cost", Rates.amount(mould.worksCost()));
+        if (mould.life().isPresent()) {
+            json.field("life", mould.life().getAsInt());
+        }
+        if (mould.plannedPulls().isPresent()) {
+            json.field("planned_pulls", mould.plannedPulls().getAsInt());
+        }
+    }
+
+    private static void print(Swing swing, JsonWriter json) {
+        json.object()
+                .field("input", swing.input().word())
+                .field("change", swing.change())
+                .field("unit_net_lower", Rates.amount(swing.lower()))
+                .field("unit_net_higher", Rates.amount(swing.higher()))
+                .end();
+    }
+
+    private static void printTotals(List<BatchTotal> totals, JsonWriter json) {
+        if (totals.isEmpty()) {
+            return;
+        }
+        json.key("prices").array();
+        for (BatchTotal total : totals) {
+            json.object().field("count", total.count());
+            for (PriceLine line : PriceLine.values()) {
+                json.field(line.key(), Rates.amount(total.of(line)));
+            }
+            json.field("hours", total.hours()).end();
+        }
+        json.end();
+    }
+}
