@@ -36,6 +36,7 @@ public final class Main {
             JobSheetCommand.NAME,
             InfuseCommand.NAME,
             OrderCommand.NAME,
+            QuoteCommand.NAME,
             MaterialsCommand.NAME,
             NewCommand.NAME);
 
@@ -115,6 +116,7 @@ public final class Main {
                     case JobSheetCommand.NAME -> new JobSheetCommand(library);
                     case InfuseCommand.NAME -> new InfuseCommand(library);
                     case OrderCommand.NAME -> new OrderCommand(library);
+                    case QuoteCommand.NAME -> new QuoteCommand(library);
                     case MaterialsCommand.NAME -> new MaterialsCommand();
                     case NewCommand.NAME -> new NewCommand();
                     default -> null;
@@ -134,12 +136,13 @@ public final class Main {
         Program() {
             super(
                     PROGRAM,
-                    "Composite laminate schedules: thickness, weight, stiffness, strength, resin, mixes and cost.",
+                    "Composite laminate schedules: thickness, weight, stiffness, strength, resin, mixes, cost and price.",
                     "laminate new lid.yaml",
                     "laminate estimate lid.yaml",
                     "laminate check lid.yaml",
                     "laminate compare lid.yaml",
                     "laminate mix lid.yaml --temperature 22C",
+                    "laminate quote lid.yaml --count 1,10",
                     "laminate estimate --help");
             spec().usageMessage().commandListHeading("%nCommands:%n");
         }

@@ -2,6 +2,8 @@ package laminate.cli;
 
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
@@ -32,6 +34,17 @@ final class Output {
         void to(Appendable out) throws IOException;
     }
 
+    /** What writes bytes. */
+    interface Write {
+        /**
+         * Writes.
+         *
+         * @param out takes the bytes
+         * @throws IOException if that fails
+         */
+        void to(OutputStream out) throws IOException;
+    }
+
     private Output() {}
 
     /**
@@ -43,22 +56,46 @@ final class Output {
      * @throws UnusableInputException if the file cannot be written
      */
     static void write(Optional<Path> file, PrintWriter out, Print print) {
+        if (file.isPresent()) {
+            write(file.get(), bytes -> printTo(bytes, print));
+            return;
+        }
         try {
-            if (file.isPresent()) {
-                writeFile(file.get(), print);
-            } else {
-                print.to(out);
-                out.flush();
-            }
+            print.to(out);
+            out.flush();
         } catch (IOException e) {
-            String where = file.map(Path::toString).orElse("standard output");
-            throw new UnusableInputException(where + ": cannot be written: " + reason(e));
+            throw cannotBeWritten("standard output", e);
         }
     }
 
-    private static void writeFile(Path file, Print print) throws IOException {
+    /**
+     * Writes bytes to a file.
+     *
+     * @param file the file
+     * @param write what writes
+     * @throws UnusableInputException if the file cannot be written
+     */
+    static void write(Path file, Write write) {
+        try {
+            writeFile(file, write);
+        } catch (IOException e) {
+            throw cannotBeWritten(file.toString(), e);
+        }
+    }
+
+    private static UnusableInputException cannotBeWritten(String where, IOException why) {
+        return new UnusableInputException(where + ": cannot be written: " + reason(why));
+    }
+
+    private static void printTo(OutputStream bytes, Print print) throws IOException {
+        Writer writer = new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8.newEncoder()));
+        print.to(writer);
+        writer.flush();
+    }
+
+    private static void writeFile(Path file, Write write) throws IOException {
         if (Files.exists(file) && !Files.isRegularFile(file)) {
-            writeThrough(file, print);
+            writeThrough(file, write);
             return;
         }
         // A link stays a link to the file that it names.
@@ -66,8 +103,8 @@ final class Output {
         Path beside = target.resolveSibling(
                 "." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
         try {
-            try (Writer writer = Files.newBufferedWriter(beside, StandardCharsets.UTF_8)) {
-                print.to(writer);
+            try (OutputStream out = Files.newOutputStream(beside)) {
+                write.to(out);
             }
             move(beside, target);
         } finally {
@@ -76,12 +113,12 @@ final class Output {
     }
 
     /** A device or pipe cannot be replaced. */
-    private static void writeThrough(Path file, Print print) throws IOException {
+    private static void writeThrough(Path file, Write write) throws IOException {
         if (Files.isDirectory(file)) {
             throw new FileSystemException(file.toString(), null, "it is a folder");
         }
-        try (BufferedWriter writer = Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.WRITE)) {
-            print.to(writer);
+        try (OutputStream out = Files.newOutputStream(file, StandardOpenOption.WRITE)) {
+            write.to(out);
         }
     }
 

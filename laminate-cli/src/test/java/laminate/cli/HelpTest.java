@@ -19,6 +19,7 @@ class HelpTest {
                 JobSheetCommand.NAME,
                 InfuseCommand.NAME,
                 OrderCommand.NAME,
+                QuoteCommand.NAME,
                 MaterialsCommand.NAME,
                 NewCommand.NAME
             })
