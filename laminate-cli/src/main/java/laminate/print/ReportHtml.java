@@ -39,6 +39,7 @@ public final class ReportHtml {
             ul { margin: .3rem 0; padding-left: 1.3rem }
             @media print {
               body { max-width: none; margin: 0; padding: 0; font-size: 10pt }
+              h1:not(:first-child) { break-before: page }
               h1, h2, h3 { break-after: avoid }
               thead { display: table-header-group }
               tr, li, dd { break-inside: avoid }

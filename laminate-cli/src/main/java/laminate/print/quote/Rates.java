@@ -37,12 +37,12 @@ final class Rates {
             case MATERIALS -> part.asBought() ? "in whole packs" : "as used up, with waste";
             case CONSUMABLES, ITEMS -> "as used up";
             case LABOUR -> part.quote().offers().get(0).price().direct().rate() + " for paid hours";
-            case REJECTS -> percent(pricing.rejects()) + " of pulls: the above by " + rejectFactor();
+            case REJECTS -> rejects();
             case OVERHEAD -> percent(pricing.overhead().rate()) + " of " + overheadBase();
             case MOULD_SHARE -> "by the pull, see below";
             case CONTINGENCY -> percent(pricing.contingency()) + " of all above";
             case MARGIN -> profit();
-            case DISCOUNT -> percent(pricing.discount()) + " of cost and margin";
+            case DISCOUNT -> pricing.discount() == 0 ? "none" : percent(pricing.discount()) + " of cost and margin";
             case NET -> "cost and margin less discount";
             case TAX ->
                 pricing.tax()
@@ -53,14 +53,17 @@ final class Rates {
         };
     }
 
-    /** p/(1 − p), what rejects add to direct cost. */
-    private String rejectFactor() {
-        return Measures.number(pricing.rejects() / (1 - pricing.rejects()));
+    /** p of the pulls, which is p/(1 − p) of what the good ones cost. */
+    private String rejects() {
+        double share = pricing.rejects();
+        return share == 0
+                ? "none"
+                : percent(share) + " of pulls, so " + reckoned(share / (1 - share)) + " of direct cost";
     }
 
     private String overheadBase() {
         String base = pricing.overhead().base() == Overhead.Base.LABOUR ? "labour" : "all direct cost";
-        return pricing.rejects() == 0 ? base : base + ", rejects' too";
+        return pricing.rejects() == 0 ? base : base + ", that of rejects too";
     }
 
     /** The rate of tax on prices, as told to a customer. */
