@@ -37,7 +37,8 @@ class SamplesTest {
                 "--stock",
                 "samples/lake-club/stock.yaml",
                 "--date",
-                "2026-03-02");
+                "2026-03-02"),
+        QUOTE("quote", "-quote", "tooling:.*");
 
         private final String word;
         private final String suffix;
