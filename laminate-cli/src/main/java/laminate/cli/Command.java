@@ -21,6 +21,7 @@ import picocli.CommandLine.ParameterException;
  */
 abstract class Command implements Callable<Integer> {
     private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+    private Optional<OptionSpec> output = Optional.empty();
 
     /**
      * Makes a command without options but help and version.
@@ -117,10 +118,12 @@ abstract class Command implements Callable<Integer> {
 
     /** Declares the option that takes results to a file. */
     final OptionSpec output() {
-        return add(OptionSpec.builder("-o", "--output")
+        OptionSpec file = add(OptionSpec.builder("-o", "--output")
                 .paramLabel("FILE")
                 .type(Path.class)
                 .description("Write to a file, whole or not at all."));
+        output = Optional.of(file);
+        return file;
     }
 
     /** Declares what follows the options. */
@@ -171,6 +174,11 @@ abstract class Command implements Callable<Integer> {
     final void refuseToOverwrite(Optional<Path> output, List<Path> inputs) {
         output.ifPresent(target ->
                 inputs.forEach(input -> refuse(isSame(input, target), "-o would overwrite the input file " + input)));
+    }
+
+    /** Refuses an output that is one of these files, which are not known before the first of them is read. */
+    final void refuseToOverwrite(List<Path> inputs) {
+        refuseToOverwrite(output.flatMap(option -> given(option, Path.class)), inputs);
     }
 
     private static boolean isSame(Path one, Path other) {

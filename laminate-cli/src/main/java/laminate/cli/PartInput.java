@@ -19,6 +19,7 @@ final class PartInput {
     /** Reads a process. */
     static final Words<Process> PROCESSES = new Words<>(Process.values(), Process::word);
 
+    private final Command command;
     private final PositionalParamSpec files;
     private final Optional<OptionSpec> process;
     private final OptionSpec workshop;
@@ -44,6 +45,7 @@ final class PartInput {
     }
 
     private PartInput(Command command, Materials library, Optional<OptionSpec> process) {
+        this.command = command;
         this.library = library;
         this.process = process;
         files = command.arguments("FILE", "1..*", Path.class, "Part files.");
@@ -116,11 +118,13 @@ final class PartInput {
     }
 
     /**
-     * Reads a part file.
+     * Reads a part file. A result that would overwrite it, or a file that it names, is refused.
      *
      * @throws InputException with all that is wrong in it
      */
     Job read(Path file, Overrides overrides) {
-        return PartFile.read(file, library, overrides);
+        Job job = PartFile.read(file, library, overrides);
+        command.refuseToOverwrite(job.files());
+        return job;
     }
 }

@@ -146,6 +146,23 @@ class EstimateCommandTest {
     }
 
     @Test
+    void noFileThatAPartNamesIsOverwritten() throws IOException {
+        Path workshop = write("shop.yaml", "temperature: 20 °C\n");
+        Path prices = write("prices.yaml", "currency: GBP\nprices: [{material: mat-300, price: 3 GBP/kg}]\n");
+        Path plug = write("plug.yaml", Files.readString(lid));
+        Path part = write(
+                "named.yaml",
+                Files.readString(lid) + "workshop: shop.yaml\nprices: prices.yaml\ntooling: [{part: plug.yaml}]\n");
+        for (Path input : List.of(part, workshop, prices, plug)) {
+            String before = Files.readString(input);
+            Run run = laminate("estimate", part, "-o", input);
+            assertThat(run.exitCode()).isEqualTo(ExitCode.WRONG_USAGE);
+            assertThat(run.err()).startsWith("laminate: -o would overwrite the input file " + input);
+            assertThat(input).hasContent(before);
+        }
+    }
+
+    @Test
     void aWordThatIsNotKnownIsAnsweredWithThoseThatAre() {
         assertThat(laminate("estimate", lid, "--format", "cvs").err())
                 .contains("'cvs' is not one of text, json, csv, markdown");

@@ -1,8 +1,11 @@
 package laminate.file;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import laminate.unit.QuantityException;
 
 /**
@@ -14,9 +17,20 @@ final class Complaints {
     private static final int SHOWN = 40;
 
     private final List<Complaint> found = new ArrayList<>();
+    private final Set<Path> files = new LinkedHashSet<>();
 
     boolean isEmpty() {
         return found.isEmpty();
+    }
+
+    /** Takes note of a file that is read. */
+    void reading(Path file) {
+        files.add(file);
+    }
+
+    /** The files read so far. */
+    List<Path> files() {
+        return List.copyOf(files);
     }
 
     void at(Position position, String message) {

@@ -1,5 +1,6 @@
 package laminate.file;
 
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,7 @@ import laminate.quote.WholePacks;
  *     {@link Overrides#schedules}
  * @param terms what the yard quotes by, empty where the workshop states no pricing
  * @param quotation what the yard writes on its quotations
+ * @param files the files all this was read from: the part file, and those that it or an override names
  */
 public record Job(
         Part part,
@@ -37,7 +39,8 @@ public record Job(
         Materials materials,
         Map<String, List<String>> alternatives,
         Optional<Terms> terms,
-        QuotationText quotation) {
+        QuotationText quotation,
+        List<Path> files) {
 
     /** Checks that nothing is missing. */
     public Job {
@@ -47,6 +50,7 @@ public record Job(
         Objects.requireNonNull(materials, "materials");
         Objects.requireNonNull(terms, "terms");
         Objects.requireNonNull(quotation, "quotation");
+        files = List.copyOf(files);
         alternatives = Collections.unmodifiableMap(new LinkedHashMap<>(alternatives));
     }
 
@@ -72,7 +76,7 @@ public record Job(
             return this;
         }
         Part priced = quoting(terms.orElse(Terms.AT_COST)).withMouldsPriced(part);
-        return new Job(priced, workshop, prices, materials, alternatives, terms, quotation);
+        return new Job(priced, workshop, prices, materials, alternatives, terms, quotation, files);
     }
 
     private Quoting quoting(Terms by) {

@@ -111,7 +111,8 @@ final class PartReader {
                 stock.materials(),
                 alternatives.get(),
                 yard.workshop().terms(),
-                yard.workshop().quotation());
+                yard.workshop().quotation(),
+                in.complaints().files());
     }
 
     private Reading<List<Tooling>> tooling(Optional<String> currency, MadeHere here) {

@@ -70,6 +70,7 @@ final class YamlTree {
      * @return the tree, or empty if a complaint has been made because of which there is none
      */
     static Optional<Node> read(Path path, Keys root, Complaints complaints) {
+        complaints.reading(path);
         return SourceFile.load(path, root, complaints).flatMap(source -> read(source, root, complaints));
     }
 
