@@ -10,9 +10,9 @@ public final class Returns {
     private Returns() {}
 
     /**
-     * What an hour of work earns, if it were paid with all that is left when everything but labour is paid:
+     * What an hour of work earns, if it were paid with all that is left when what is bought is paid:
      * (net − materials, consumables and items with those of rejects − share of moulds)/hours with those of rejects.
-     * Overhead, contingency and profit are in it.
+     * Labour, overhead, contingency and profit are in it.
      *
      * @param price the price of a batch
      * @param pricing the rates it was made by

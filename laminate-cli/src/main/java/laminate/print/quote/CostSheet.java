@@ -36,8 +36,8 @@ public final class CostSheet {
         addMoulds(part, report);
         report.heading(2, "What it earns").grid(returns(part));
         report.paragraph(
-                "An hour earns what is left when all but labour is paid; the margin is that of the net price after"
-                        + " discount. At break-even the price has paid for all moulds that are needed. Days are those that the mould is"
+                "An hour earns what is left of net when materials, consumables, items and moulds are paid: labour,"
+                        + " overhead, contingency and profit are in it. The margin is that of the net price after discount. At break-even the price has paid for all moulds that are needed. Days are those that the mould is"
                         + " taken.");
         addSensitivity(part, report);
         return report.build();
