@@ -103,7 +103,9 @@ final class QuoteOptions {
         command.refuse(
                 end.orElse(day).isBefore(day),
                 "--valid-until " + end.orElse(day) + " is before the day of the quotation, " + day);
-        return new Letter(Command.given(customer, String.class), day, end);
+        Optional<String> name = Command.given(customer, String.class);
+        command.refuse(name.orElse("one").isBlank(), "--customer is blank; a name is wanted, or leave it out");
+        return new Letter(name, day, end);
     }
 
     QuoteCsv.Which table() {

@@ -159,6 +159,7 @@ class QuoteCommandTest {
                 "--format xlsx",
                 "--internal",
                 "--customer x",
+                "--format html --customer \t",
                 "--format html --internal --date 2026-03-02",
                 "--format html --date 2026-03-02 --valid-until 2026-03-01",
                 "--format html --date yesterday",
