@@ -1,6 +1,7 @@
 package laminate.cli;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -60,7 +61,7 @@ final class OrderCommand extends Command {
                 "What to buy for one or more parts: need with waste, what is in stock, packs at least cost, days to order by.",
                 "laminate order locker-lid.yaml buoyancy-tank.yaml --stock stock.yaml",
                 "laminate order locker-lid.yaml --cutting --straight-cuts --svg drawings",
-                "laminate order *.yaml --date 2026-03-02 --format csv -o order.csv");
+                "laminate order parts/*.yaml --date 2026-03-02 --format csv -o order.csv");
         parts = new PartInput(this, library);
     }
 
@@ -108,6 +109,8 @@ final class OrderCommand extends Command {
     private void draw(Cutting plans, Path folder) {
         try {
             Files.createDirectories(folder);
+        } catch (FileAlreadyExistsException e) {
+            throw new UnusableInputException(folder + ": this is a file; the name of a folder is wanted");
         } catch (IOException e) {
             throw new UnusableInputException(folder + ": this folder cannot be made: " + e.getMessage());
         }

@@ -89,6 +89,14 @@ class OrderCommandTest {
     }
 
     @Test
+    void drawingsGoToAFolder() throws IOException {
+        Path file = write("drawings", "");
+        Run run = laminate("order", lid, "--svg", file);
+        assertThat(run.exitCode()).isEqualTo(ExitCode.UNUSABLE_INPUT);
+        assertThat(run.err()).isEqualTo(file + ": this is a file; the name of a folder is wanted\n");
+    }
+
+    @Test
     void aFlawedStockFileIsComplainedOf() throws IOException {
         Path stock = write("stock.yaml", "stock: [{material: mat-451, amount: 34}]\n");
         Run run = laminate("order", lid, "--stock", stock);

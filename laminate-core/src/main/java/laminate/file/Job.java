@@ -102,8 +102,9 @@ public record Job(
      * @throws IllegalArgumentException if the workshop states no pricing, or a price is missing, saying which
      */
     public Quote quoteAsBought(List<Integer> counts) {
-        PriceList list = prices.orElseThrow(() ->
-                new IllegalArgumentException(part.name() + " has no price list; a quote needs a price for everything"));
+        PriceList list = prices.orElseThrow(() -> new IllegalArgumentException(part.name()
+                + " has no price list; a quote needs a price for everything: add prices:"
+                + " with the name of a price file"));
         return new Quoting(new Estimator(workshop, prices), workshop, stated(), new WholePacks(list))
                 .quote(part, counts);
     }

@@ -239,7 +239,8 @@ public final class Quoting {
 
     private static Cost priced(PartEstimate estimate) {
         return estimate.cost()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        estimate.part().name() + " has no price list; a quote needs a price for everything"));
+                .orElseThrow(() -> new IllegalArgumentException(estimate.part().name()
+                        + " has no price list; a quote needs a price for everything: add prices:"
+                        + " with the name of a price file"));
     }
 }

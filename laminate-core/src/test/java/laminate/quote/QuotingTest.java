@@ -281,7 +281,8 @@ class QuotingTest {
     void aQuoteNeedsPricesAndARate() {
         Terms terms = new Terms(PRICING, LearningCurve.NONE, 1, 0);
         assertThatThrownBy(() -> new Quoting(new Estimator(WORKSHOP), WORKSHOP, terms).quote(LID, List.of(1)))
-                .hasMessageContaining("lid has no price list");
+                .hasMessageContaining("lid has no price list")
+                .hasMessageContaining("add prices:");
         Workshop idle = WORKSHOP.withLabour(new Labour(Optional.empty(), List.of()));
         Part setUp = on(LID, new Tooling(Optional.empty(), Optional.empty(), ANY, HOUR, Optional.empty()));
         Quoting unpaid = new Quoting(estimator(idle, "mat-500"), idle, terms);
