@@ -56,7 +56,9 @@ final class PieceMaker {
         List<double[]> edges = new Seams(size.width(), lap, rules.stagger()).strips(band.across(), before);
         List<Strip> strips = new ArrayList<>();
         for (double[] edge : edges) {
-            addLengths(edge[1] - edge[0], band.along(edge[0], edge[1]), lap, size.length(), strips);
+            // A difference of sums may come out a hair wider than the roll.
+            double width = Math.min(edge[1] - edge[0], size.width());
+            addLengths(width, band.along(edge[0], edge[1]), lap, size.length(), strips);
         }
         return new Laid(strips, angle, edges.size() > 1);
     }
@@ -66,7 +68,7 @@ final class PieceMaker {
             double width, double length, double lap, OptionalDouble longest, List<Strip> strips) {
         double most = longest.orElse(Double.POSITIVE_INFINITY);
         int count = length <= most * (1 + ROUNDING) ? 1 : (int) Math.ceil((length - lap) / (most - lap) - ROUNDING);
-        double each = (length + (count - 1) * lap) / count;
+        double each = Math.min(most, (length + (count - 1) * lap) / count);
         for (int i = 0; i < count; i++) {
             strips.add(new Strip(width, each));
         }

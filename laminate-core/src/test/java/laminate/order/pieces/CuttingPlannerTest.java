@@ -123,6 +123,15 @@ class CuttingPlannerTest {
         assertThat(covered).isGreaterThan(3);
     }
 
+    @Test
+    void noStripIsWiderThanTheRollByRounding() {
+        for (int degrees = 1; degrees < 90; degrees++) {
+            Zone side = panel(3, 2, turned(biaxial(0.6), HAND, degrees));
+            Cutting cutting = plan(rolls("biaxial-600"), part(side));
+            assertThat(cutting.pieces()).allMatch(piece -> piece.width() <= 1.25);
+        }
+    }
+
     /** A cloth woven alike both ways is laid in one strip when turned, where it would take two. */
     @Test
     void balancedFabricIsTurnedWhereThatSavesASeam() {
