@@ -76,6 +76,7 @@ public record OrderLine(
      * @return the surplus (in the measure), from 0
      */
     public double surplus() {
-        return Math.max(0, bought - shortfall());
+        double surplus = bought - shortfall();
+        return surplus > amount * ROUNDING ? surplus : 0;
     }
 }

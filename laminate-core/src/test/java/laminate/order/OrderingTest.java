@@ -205,6 +205,19 @@ class OrderingTest {
     }
 
     @Test
+    void whatIsLeftOfADifferenceOfSumsIsNoSurplus() {
+        PartEstimate sixteen = estimate(times(16, part(zone(1, hand(mat(0.3))))), withoutLosses());
+        Ordering ordering = new Ordering(
+                list(packed("mat-300", "4 GBP/kg", "bag, 1.2 kg, 5.00 GBP")),
+                List.of(stock("mat-300", "3.6 kg", null)),
+                Optional.empty());
+        OrderLine line = line(ordering.order(List.of(sixteen)), "mat-300");
+        assertThat(line.shortfall()).isNotEqualTo(1.2).isCloseTo(1.2, within(1e-12));
+        assertThat(bought(line)).isEqualTo("1 bag");
+        assertThat(line.surplus()).isZero();
+    }
+
+    @Test
     void stockPastItsDayIsNotCounted() {
         List<StockItem> stock =
                 List.of(stock("mat-300", "1 kg", "2026-03-01"), stock("mat-300", "0.1 kg", "2026-03-02"));
