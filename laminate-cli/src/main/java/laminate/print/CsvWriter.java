@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import laminate.unit.JsonNumbers;
 import laminate.unit.Money;
 import laminate.unit.Unit;
@@ -32,6 +33,21 @@ public final class CsvWriter {
      */
     public CsvWriter(Appendable out) {
         this.out = out;
+    }
+
+    /**
+     * Writes a table.
+     *
+     * @param out takes the text
+     * @param table writes it
+     * @throws IOException if the text cannot be taken
+     */
+    public static void write(Appendable out, Consumer<CsvWriter> table) throws IOException {
+        try {
+            table.accept(new CsvWriter(out));
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
     }
 
     /**

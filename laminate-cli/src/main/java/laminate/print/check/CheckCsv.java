@@ -1,7 +1,6 @@
 package laminate.print.check;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import laminate.check.PartCheck;
@@ -57,9 +56,8 @@ public final class CheckCsv implements Printer<CheckedPart> {
 
     @Override
     public void print(List<CheckedPart> parts, Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out);
         List<PartCheck> checks = parts.stream().map(CheckedPart::check).toList();
-        try {
+        CsvWriter.write(out, csv -> {
             switch (which) {
                 case PLIES -> new PlyCsv(measures, csv).print(checks);
                 case PANELS -> new BendingCsv(measures, csv).panels(checks);
@@ -68,8 +66,6 @@ public final class CheckCsv implements Printer<CheckedPart> {
                 case COMPARISON -> ComparisonCsv.print(parts, csv);
                 case SURFACE -> new SurfaceCsv(measures, csv).print(checks);
             }
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 }

@@ -1,7 +1,6 @@
 package laminate.print.compare;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -64,14 +63,11 @@ public final class CompareCsv implements Printer<SideBySide> {
 
     @Override
     public void print(List<SideBySide> comparisons, Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out);
-        try {
+        CsvWriter.write(out, csv -> {
             for (SideBySide ways : comparisons) {
                 print(ways, csv);
             }
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private void print(SideBySide ways, CsvWriter csv) {

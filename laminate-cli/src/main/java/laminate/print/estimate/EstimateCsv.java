@@ -1,7 +1,6 @@
 package laminate.print.estimate;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import laminate.estimate.PartEstimate;
@@ -56,15 +55,12 @@ public final class EstimateCsv implements Printer<PartEstimate> {
 
     @Override
     public void print(List<PartEstimate> estimates, Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out);
-        try {
+        CsvWriter.write(out, csv -> {
             csv.headings(tables.headings(which));
             for (PartEstimate estimate : estimates) {
                 print(estimate, csv);
             }
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private void print(PartEstimate estimate, CsvWriter csv) {

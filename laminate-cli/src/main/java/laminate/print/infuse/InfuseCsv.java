@@ -1,7 +1,6 @@
 package laminate.print.infuse;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -62,15 +61,12 @@ public final class InfuseCsv implements Printer<PartInfusion> {
 
     @Override
     public void print(List<PartInfusion> parts, Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out);
-        try {
+        CsvWriter.write(out, csv -> {
             csv.headings(headings());
             for (PartInfusion part : parts) {
                 print(part, csv);
             }
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private List<String> headings() {

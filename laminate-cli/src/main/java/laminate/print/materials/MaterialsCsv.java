@@ -1,7 +1,6 @@
 package laminate.print.materials;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import laminate.material.Material;
 import laminate.print.CsvWriter;
@@ -21,13 +20,10 @@ public final class MaterialsCsv {
      * @throws IOException if that fails
      */
     public void print(List<Material> materials, Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out);
-        try {
+        CsvWriter.write(out, csv -> {
             csv.headings(List.of("material", "kind", "name", "figure", "value", "unit", "status", "source"));
             materials.forEach(material -> print(material, csv));
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private static void print(Material material, CsvWriter csv) {

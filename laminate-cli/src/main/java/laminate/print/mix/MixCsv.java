@@ -1,7 +1,6 @@
 package laminate.print.mix;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import laminate.plan.MixPlan;
 import laminate.print.CsvWriter;
@@ -56,8 +55,7 @@ public final class MixCsv implements Printer<MixPlan> {
 
     @Override
     public void print(List<MixPlan> plans, Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out);
-        try {
+        CsvWriter.write(out, csv -> {
             switch (which) {
                 case MIXES -> tables.mixes(plans, csv);
                 case STAGES -> tables.stages(plans, csv);
@@ -65,8 +63,6 @@ public final class MixCsv implements Printer<MixPlan> {
                 case DOSES -> doses.gelTimes(plans, csv);
                 case WORKING_TIMES -> doses.workingTimes(plans, csv);
             }
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 }

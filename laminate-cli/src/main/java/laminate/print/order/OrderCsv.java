@@ -1,7 +1,6 @@
 package laminate.print.order;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -71,8 +70,7 @@ public final class OrderCsv implements Printer<OrderSheet> {
 
     @Override
     public void print(List<OrderSheet> sheets, Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out);
-        try {
+        CsvWriter.write(out, csv -> {
             csv.headings(headings());
             for (OrderSheet sheet : sheets) {
                 if (which.isOfCutting()) {
@@ -81,9 +79,7 @@ public final class OrderCsv implements Printer<OrderSheet> {
                     sheet.order().lines().forEach(line -> print(line, csv));
                 }
             }
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private List<String> headings() {

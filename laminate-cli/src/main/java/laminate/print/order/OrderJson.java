@@ -1,7 +1,6 @@
 package laminate.print.order;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import laminate.estimate.PartEstimate;
@@ -29,12 +28,7 @@ public final class OrderJson implements Printer<OrderSheet> {
 
     @Override
     public void print(List<OrderSheet> sheets, Appendable out) throws IOException {
-        JsonWriter json = new JsonWriter(out);
-        try {
-            sheets.forEach(sheet -> print(sheet, json));
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        JsonWriter.write(out, json -> sheets.forEach(sheet -> print(sheet, json)));
     }
 
     private static void print(OrderSheet sheet, JsonWriter json) {

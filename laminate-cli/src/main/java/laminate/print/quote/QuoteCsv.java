@@ -1,7 +1,6 @@
 package laminate.print.quote;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import laminate.print.CsvWriter;
@@ -43,16 +42,13 @@ public final class QuoteCsv implements Printer<QuotedPart> {
     @Override
     public void print(List<QuotedPart> parts, Appendable out) throws IOException {
         QuoteTable table = QuoteTable.of(which, parts);
-        CsvWriter csv = new CsvWriter(out);
-        try {
+        CsvWriter.write(out, csv -> {
             csv.headings(table.headings());
             for (List<QuoteTable.Cell> row : table.rows()) {
                 row.forEach(cell -> print(cell, csv));
                 csv.end();
             }
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private static void print(QuoteTable.Cell cell, CsvWriter csv) {

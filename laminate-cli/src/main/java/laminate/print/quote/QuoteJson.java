@@ -1,7 +1,6 @@
 package laminate.print.quote;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import laminate.print.JsonWriter;
 import laminate.print.Printer;
@@ -23,16 +22,13 @@ public final class QuoteJson implements Printer<QuotedPart> {
 
     @Override
     public void print(List<QuotedPart> parts, Appendable out) throws IOException {
-        JsonWriter json = new JsonWriter(out);
-        try {
+        JsonWriter.write(out, json -> {
             json.object().key("parts").array();
             parts.forEach(part -> print(part, json));
             json.end();
             printTotals(BatchTotal.of(parts), json);
             json.end();
-        } catch (UncheckedIOException e) {
-            throw e.getCause();
-        }
+        });
     }
 
     private static void print(QuotedPart part, JsonWriter json) {
