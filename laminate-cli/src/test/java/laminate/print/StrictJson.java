@@ -33,6 +33,18 @@ public final class StrictJson {
         }
     }
 
+    /** A list of objects in an object. */
+    @SuppressWarnings("unchecked")
+    public static List<Map<String, Object>> list(Map<String, Object> object, String key) {
+        return (List<Map<String, Object>>) object.get(key);
+    }
+
+    /** An object in an object. */
+    @SuppressWarnings("unchecked")
+    public static Map<String, Object> child(Map<String, Object> object, String key) {
+        return (Map<String, Object>) object.get(key);
+    }
+
     private static Object value(JsonParser parser) throws IOException {
         return switch (parser.currentToken()) {
             case START_OBJECT -> members(parser);

@@ -1,5 +1,7 @@
 package laminate.print.check;
 
+import static laminate.print.StrictJson.child;
+import static laminate.print.StrictJson.list;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -156,16 +158,6 @@ class CheckJsonTest {
 
     private static void assertInOrder(Map<String, Object> object, String... keys) {
         assertThat(new ArrayList<>(object.keySet())).containsSubsequence(keys);
-    }
-
-    @SuppressWarnings("unchecked")
-    private static Map<String, Object> child(Map<String, Object> object, String key) {
-        return (Map<String, Object>) object.get(key);
-    }
-
-    @SuppressWarnings("unchecked")
-    private static List<Map<String, Object>> list(Map<String, Object> object, String key) {
-        return (List<Map<String, Object>>) object.get(key);
     }
 
     private static Map<String, Object> first(Map<String, Object> object, String key) {

@@ -1,5 +1,6 @@
 package laminate.print.compare;
 
+import static laminate.print.StrictJson.list;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -127,10 +128,5 @@ class CompareTextTest {
         StringBuilder json = new StringBuilder();
         new CompareJson().print(List.of(ways), json);
         return StrictJson.object(json.toString());
-    }
-
-    @SuppressWarnings("unchecked")
-    private static List<Map<String, Object>> list(Map<String, Object> object, String key) {
-        return (List<Map<String, Object>>) object.get(key);
     }
 }

@@ -1,5 +1,7 @@
 package laminate.print.estimate;
 
+import static laminate.print.StrictJson.child;
+import static laminate.print.StrictJson.list;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -231,16 +233,6 @@ class EstimateJsonTest {
 
     private static Map<String, Object> first(Map<String, Object> object, String key) {
         return list(object, key).get(0);
-    }
-
-    @SuppressWarnings("unchecked")
-    private static List<Map<String, Object>> list(Map<String, Object> object, String key) {
-        return (List<Map<String, Object>>) object.get(key);
-    }
-
-    @SuppressWarnings("unchecked")
-    private static Map<String, Object> child(Map<String, Object> object, String key) {
-        return (Map<String, Object>) object.get(key);
     }
 
     private static double number(Map<String, Object> object, String key) {

@@ -1,5 +1,7 @@
 package laminate.print.infuse;
 
+import static laminate.print.StrictJson.child;
+import static laminate.print.StrictJson.list;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -99,15 +101,5 @@ class InfuseTextTest {
         StringBuilder json = new StringBuilder();
         new InfuseJson().print(parts, json);
         return StrictJson.object(json.toString());
-    }
-
-    @SuppressWarnings("unchecked")
-    private static List<Map<String, Object>> list(Map<String, Object> object, String key) {
-        return (List<Map<String, Object>>) object.get(key);
-    }
-
-    @SuppressWarnings("unchecked")
-    private static Map<String, Object> child(Map<String, Object> object, String key) {
-        return (Map<String, Object>) object.get(key);
     }
 }

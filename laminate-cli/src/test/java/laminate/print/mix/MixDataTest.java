@@ -1,5 +1,6 @@
 package laminate.print.mix;
 
+import static laminate.print.StrictJson.list;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -90,10 +91,5 @@ class MixDataTest {
         StringBuilder json = new StringBuilder();
         new MixJson().print(plans, json);
         return StrictJson.object(json.toString());
-    }
-
-    @SuppressWarnings("unchecked")
-    private static List<Map<String, Object>> list(Map<String, Object> object, String key) {
-        return (List<Map<String, Object>>) object.get(key);
     }
 }

@@ -1,5 +1,6 @@
 package laminate.print.quote;
 
+import static laminate.print.StrictJson.list;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -217,10 +218,5 @@ class QuoteDataTest {
         StringBuilder json = new StringBuilder();
         new QuoteJson().print(parts, json);
         return StrictJson.object(json.toString());
-    }
-
-    @SuppressWarnings("unchecked")
-    private static List<Map<String, Object>> list(Map<String, Object> object, String key) {
-        return (List<Map<String, Object>>) object.get(key);
     }
 }
