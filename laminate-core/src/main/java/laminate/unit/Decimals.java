@@ -31,17 +31,46 @@ final class Decimals {
      * @throws IllegalArgumentException if the value is NaN or infinite
      */
     static BigDecimal of(double value) {
-        double size = Math.abs(value);
-        return size >= LEAST_QUICK && size < MOST_QUICK ? quick(value) : slow(value);
+        if (!isEveryday(value)) {
+            return slow(value);
+        }
+        int decimals = decimals(value);
+        long digits = digits(value, decimals);
+        return isWritten(value, digits, decimals) ? BigDecimal.valueOf(digits, decimals) : new BigDecimal(value);
     }
 
     /**
-     * The same for everyday sizes, in a fraction of the time. Digits and power of ten are whole numbers that a double
-     * holds exactly, so that their quotient is the nearest double of the decimal (IEEE 754): if it is the value, the
-     * decimal is found. If it is not, there is none: a decimal that reads as the value lies within 0.11 of the scaled
-     * value, and the product is rounded by no more than another 0.11, so that it would have been found.
+     * The double to 15 digits, of which the last may be one off: for a reader, who is shown fewer, and in a fraction of the
+     * time that the exact value of a computed number takes.
+     *
+     * @param value any finite number
+     * @return a decimal within 1.5 of the 15th digit
+     * @throws IllegalArgumentException if the value is NaN or infinite
      */
-    private static BigDecimal quick(double value) {
+    static BigDecimal near(double value) {
+        if (!isEveryday(value)) {
+            return slow(value);
+        }
+        int decimals = decimals(value);
+        return BigDecimal.valueOf(digits(value, decimals), decimals);
+    }
+
+    /** Whether a double of everyday size reads as no decimal of up to 15 digits, as most computed numbers do. */
+    static boolean isComputed(double value) {
+        if (!isEveryday(value)) {
+            return false;
+        }
+        int decimals = decimals(value);
+        return !isWritten(value, digits(value, decimals), decimals);
+    }
+
+    private static boolean isEveryday(double value) {
+        double size = Math.abs(value);
+        return size >= LEAST_QUICK && size < MOST_QUICK;
+    }
+
+    /** How many decimals 15 digits reach to. */
+    private static int decimals(double value) {
         double size = Math.abs(value);
         int decimals = DIGITS - 1;
         while (size * POWERS_OF_TEN[decimals] >= POWERS_OF_TEN[DIGITS]) {
@@ -50,8 +79,21 @@ final class Decimals {
         while (size * POWERS_OF_TEN[decimals] < POWERS_OF_TEN[DIGITS - 1]) {
             decimals++;
         }
-        long digits = Math.round(value * POWERS_OF_TEN[decimals]);
-        return digits / POWERS_OF_TEN[decimals] == value ? BigDecimal.valueOf(digits, decimals) : new BigDecimal(value);
+        return decimals;
+    }
+
+    private static long digits(double value, int decimals) {
+        return Math.round(value * POWERS_OF_TEN[decimals]);
+    }
+
+    /**
+     * Whether digits and decimals are what was written. Digits and power of ten are whole numbers that a double holds
+     * exactly, so that their quotient is the nearest double of the decimal (IEEE 754): if it is the value, the decimal is
+     * found. If it is not, there is none: a decimal that reads as the value lies within 0.11 of the scaled value, and the
+     * product is rounded by no more than another 0.11, so that it would have been found.
+     */
+    private static boolean isWritten(double value, long digits, int decimals) {
+        return digits / POWERS_OF_TEN[decimals] == value;
     }
 
     private static BigDecimal slow(double value) {

@@ -92,4 +92,17 @@ record ExactFactor(BigDecimal over, BigDecimal under) {
                 ? product.scaleByPowerOfTen(over.scale())
                 : product.divide(over, MathContext.DECIMAL128);
     }
+
+    /** Whether {@link #divide(double)} rounds but once: for whole numbers and powers of ten, as all factors of SI are. */
+    boolean isRoundedOnce() {
+        return under.equals(BigDecimal.ONE)
+                && (over.scale() <= 0 || over.unscaledValue().equals(BigInteger.ONE));
+    }
+
+    /** The value divided by this factor, in double arithmetic. */
+    double divide(double value) {
+        return over.scale() > 0
+                ? value * under.scaleByPowerOfTen(over.scale()).doubleValue()
+                : value / over.doubleValue();
+    }
 }

@@ -26,7 +26,9 @@ final class Spellings {
         Set<String> spellings = new LinkedHashSet<>(List.of(symbol));
         for (List<String> signs : VARIANTS) {
             for (String spelling : List.copyOf(spellings)) {
-                signs.forEach(sign -> spellings.add(spelling.replace(signs.get(0), sign)));
+                for (String sign : signs) {
+                    spellings.add(spelling.replace(signs.get(0), sign));
+                }
             }
         }
         spellings.addAll(List.of(alsoRead));
@@ -43,7 +45,7 @@ final class Spellings {
 
     static Optional<Unit> find(String spelling, Dimension dimension) {
         for (Unit unit : Symbols.UNITS) {
-            if (unit.dimension() == dimension && unit.symbol().equals(spelling)) {
+            if (unit.dimension() == dimension && unit.isOftenWritten(spelling)) {
                 return Optional.of(unit);
             }
         }
@@ -52,7 +54,7 @@ final class Spellings {
 
     static Optional<Unit> find(String spelling) {
         for (Unit unit : Symbols.UNITS) {
-            if (unit.symbol().equals(spelling)) {
+            if (unit.isOftenWritten(spelling)) {
                 return Optional.of(unit);
             }
         }
@@ -64,8 +66,8 @@ final class Spellings {
     }
 
     /**
-     * Most files write symbols, and a small job ends sooner without the tables of all spellings. Apart from
-     * {@link Spellings}, like the tables, because the units have to exist first.
+     * Most files write symbols or a short name such as d for a day, and a small job ends sooner without the tables of all
+     * spellings. Apart from {@link Spellings}, like the tables, because the units have to exist first.
      */
     private static final class Symbols {
         static final Unit[] UNITS = Unit.values();

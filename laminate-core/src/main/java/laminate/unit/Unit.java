@@ -242,6 +242,7 @@ public enum Unit {
     private final BigDecimal offset;
     private final String source;
     private final String[] alsoRead;
+    private final boolean isRoundedOnce;
 
     Unit(String symbol, Dimension dimension, ExactFactor factor, String source, String... alsoRead) {
         this(symbol, dimension, factor, BigDecimal.ZERO, source, alsoRead);
@@ -254,6 +255,7 @@ public enum Unit {
         this.offset = offset;
         this.source = source;
         this.alsoRead = alsoRead;
+        this.isRoundedOnce = offset.signum() == 0 && factor.isRoundedOnce();
     }
 
     /**
@@ -310,6 +312,19 @@ public enum Unit {
         return Spellings.of(symbol, alsoRead);
     }
 
+    /** Whether a spelling is the symbol or one of the names beside it, special signs not replaced. */
+    boolean isOftenWritten(String spelling) {
+        if (symbol.equals(spelling)) {
+            return true;
+        }
+        for (String other : alsoRead) {
+            if (other.equals(spelling)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /**
      * Converts a value in this unit to SI.
      *
@@ -330,8 +345,13 @@ public enum Unit {
      * @throws IllegalArgumentException if the value or the result is not finite
      */
     public double fromSi(double si) {
+        // The same to the last bit, in a fraction of the time: a computed number has some 50 digits.
         return Decimals.requireFinite(
-                factor.divide(Decimals.of(si)).subtract(offset).doubleValue());
+                isRoundedOnce && Decimals.isComputed(si) ? factor.divide(si) : fromDecimal(Decimals.of(si)));
+    }
+
+    private double fromDecimal(BigDecimal si) {
+        return factor.divide(si).subtract(offset).doubleValue();
     }
 
     /**

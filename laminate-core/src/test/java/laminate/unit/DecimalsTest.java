@@ -32,6 +32,30 @@ class DecimalsTest {
         }
     }
 
+    @Test
+    void tellsWhatWasComputedFromWhatWasWritten() {
+        Random random = new Random(SEED);
+        for (int i = 0; i < 100_000; i++) {
+            double value = random.nextDouble(0.1, 1) * Math.pow(10, random.nextInt(-5, 14));
+            assertThat(Decimals.isComputed(value)).isEqualTo(Decimals.of(value).precision() > 15);
+        }
+        assertThat(Decimals.isComputed(0.1 + 0.2)).isTrue();
+        assertThat(Decimals.isComputed(0.3)).isFalse();
+        assertThat(Decimals.isComputed(0)).isFalse();
+    }
+
+    @Test
+    void comesNearInFifteenDigits() {
+        Random random = new Random(SEED);
+        for (int i = 0; i < 100_000; i++) {
+            double value = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(-12, 20));
+            BigDecimal near = Decimals.near(value);
+            BigDecimal lastDigit = BigDecimal.ONE.movePointRight(near.precision() - near.scale() - 15);
+            assertThat(near.subtract(new BigDecimal(value)).abs())
+                    .isLessThanOrEqualTo(lastDigit.multiply(new BigDecimal("1.5")));
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(
             doubles = {

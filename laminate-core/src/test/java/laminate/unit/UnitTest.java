@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -15,6 +17,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class UnitTest {
+    /** More digits than any double has, so that a tie between two doubles stays one. */
+    private static final MathContext FAR_BEYOND_A_DOUBLE = new MathContext(120);
+
     private static final long SEED = 20260115;
 
     static Stream<Arguments> everySpelling() {
@@ -93,6 +98,32 @@ class UnitTest {
 
         assertThat(unit.toSi(value)).isEqualTo(si);
         assertThat(unit.fromSi(si)).isEqualTo(value);
+    }
+
+    /** The quick way of a computed number is the exact way, rounded once. */
+    @ParameterizedTest
+    @EnumSource(Unit.class)
+    void computedNumbersConvertToTheNearestDouble(Unit unit) {
+        if (Decimals.isComputed(unit.factor())) {
+            return; // a factor of the US without a short decimal: only the exact way is gone
+        }
+        BigDecimal factor = Decimals.of(unit.factor());
+        Random random = new Random(SEED + unit.ordinal());
+        for (int i = 0; i < 500; i++) {
+            double si = random.nextDouble() * Math.pow(10, random.nextInt(16) - 6);
+            BigDecimal exact = Decimals.of(si).divide(factor, FAR_BEYOND_A_DOUBLE);
+
+            assertThat(unit.fromSi(si))
+                    .isEqualTo(exact.subtract(Decimals.of(unit.offset())).doubleValue());
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Unit.class)
+    void isFoundByEachOfItsSpellings(Unit unit) {
+        for (String spelling : unit.spellings()) {
+            assertThat(Unit.find(spelling, unit.dimension())).as(spelling).contains(unit);
+        }
     }
 
     @Test
