@@ -2,6 +2,7 @@ package laminate.cli;
 
 import java.time.DateTimeException;
 import java.time.LocalTime;
+import laminate.unit.DateText;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -11,7 +12,7 @@ final class Clock implements ITypeConverter<LocalTime> {
     @Override
     public LocalTime convert(String text) {
         try {
-            return LocalTime.parse(text.indexOf(':') == 1 ? "0" + text : text);
+            return DateText.timeOfDay(text);
         } catch (DateTimeException e) {
             throw new TypeConversionException("'" + text + "' is not a time of day, as 08:00");
         }

@@ -2,6 +2,7 @@ package laminate.cli;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import laminate.unit.DateText;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -11,7 +12,7 @@ final class Day implements ITypeConverter<LocalDate> {
     @Override
     public LocalDate convert(String text) {
         try {
-            return LocalDate.parse(text);
+            return DateText.day(text);
         } catch (DateTimeException e) {
             throw new TypeConversionException(
                     "'" + text + "' is no day; year, month and day are accepted, as 2026-03-02");

@@ -15,6 +15,7 @@ import java.util.Set;
 import laminate.estimate.Price;
 import laminate.estimate.PriceList;
 import laminate.estimate.Supply;
+import laminate.unit.DateText;
 import laminate.unit.Dimension;
 import laminate.unit.Money;
 import laminate.unit.UnitPrice;
@@ -30,7 +31,7 @@ final class PriceReader {
         @Override
         LocalDate of(String text) {
             try {
-                return LocalDate.parse(text.strip());
+                return DateText.day(text.strip());
             } catch (DateTimeException e) {
                 throw new IllegalArgumentException(
                         Complaints.shown(text) + " is no date; year, month and day are accepted, as in 2026-01-15");

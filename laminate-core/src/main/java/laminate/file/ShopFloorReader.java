@@ -4,19 +4,19 @@ import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.quantity;
 
+import java.time.DateTimeException;
 import java.time.LocalTime;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import laminate.material.Figure;
 import laminate.process.Mixing;
 import laminate.process.WorkingDay;
+import laminate.unit.DateText;
 import laminate.unit.Dimension;
 
 /** Reads how a workshop mixes, its working day and its limit of styrene in the air. */
 final class ShopFloorReader {
 
     private static final Reading<Double> MASS = quantity(Dimension.MASS, Bounds.POSITIVE);
-    private static final Pattern TIME_OF_DAY = Pattern.compile("([01]?[0-9]|2[0-3]):[0-5][0-9]");
     private static final double DAY = 24 * 3600;
 
     private ShopFloorReader() {}
@@ -65,12 +65,12 @@ final class ShopFloorReader {
         return new ScalarReading<>() {
             @Override
             LocalTime of(String text) {
-                String time = text.strip();
-                if (!TIME_OF_DAY.matcher(time).matches()) {
+                try {
+                    return DateText.timeOfDay(text.strip());
+                } catch (DateTimeException e) {
                     throw new IllegalArgumentException(
                             Complaints.shown(text) + " is no time of day; one as in 08:00 is accepted, 00:00 to 23:59");
                 }
-                return LocalTime.parse(time.length() < 5 ? "0" + time : time);
             }
         };
     }
