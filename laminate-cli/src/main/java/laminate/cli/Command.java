@@ -172,13 +172,18 @@ abstract class Command implements Callable<Integer> {
 
     /** Refuses a file for the output that is one of the inputs. */
     final void refuseToOverwrite(Optional<Path> output, List<Path> inputs) {
-        output.ifPresent(target ->
-                inputs.forEach(input -> refuse(isSame(input, target), "-o would overwrite the input file " + input)));
+        if (output.isPresent()) {
+            for (Path input : inputs) {
+                refuse(isSame(input, output.get()), "-o would overwrite the input file " + input);
+            }
+        }
     }
 
     /** Refuses an output that is one of these files, which are not known before the first of them is read. */
     final void refuseToOverwrite(List<Path> inputs) {
-        refuseToOverwrite(output.flatMap(option -> given(option, Path.class)), inputs);
+        if (output.isPresent()) {
+            refuseToOverwrite(given(output.get(), Path.class), inputs);
+        }
     }
 
     private static boolean isSame(Path one, Path other) {

@@ -49,9 +49,11 @@ final class StandardOutput extends OutputStream {
      * @return the first failure, empty if there was none but a closed pipe
      */
     Optional<String> failure() {
-        return Optional.ofNullable(failure)
-                .map(e -> e.getMessage() == null ? e.toString() : e.getMessage())
-                .filter(why -> !isClosedPipe(why));
+        if (failure == null) {
+            return Optional.empty();
+        }
+        String why = failure.getMessage() == null ? failure.toString() : failure.getMessage();
+        return isClosedPipe(why) ? Optional.empty() : Optional.of(why);
     }
 
     private static boolean isClosedPipe(String why) {

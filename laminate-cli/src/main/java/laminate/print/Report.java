@@ -86,7 +86,11 @@ public record Report(List<Block> blocks) {
     public record Bullets(List<String> texts) implements Block {
         /** Copies the list, and makes each point a text without line breaks. */
         public Bullets {
-            texts = texts.stream().map(Lines::clean).toList();
+            List<String> clean = new ArrayList<>();
+            for (String text : texts) {
+                clean.add(Lines.clean(text));
+            }
+            texts = List.copyOf(clean);
         }
     }
 

@@ -75,7 +75,11 @@ public record Table(List<Column> columns, List<List<String>> rows, int totals) {
     public Table {
         columns = List.copyOf(columns);
         int width = columns.size();
-        rows = rows.stream().map(row -> checked(row, width)).toList();
+        List<List<String>> clean = new ArrayList<>();
+        for (List<String> row : rows) {
+            clean.add(checked(row, width));
+        }
+        rows = List.copyOf(clean);
         if (totals < 0 || totals > rows.size()) {
             throw new IllegalArgumentException("a table of " + rows.size() + " rows cannot have " + totals + " sums");
         }
@@ -85,7 +89,11 @@ public record Table(List<Column> columns, List<List<String>> rows, int totals) {
         if (row.size() != width) {
             throw new IllegalArgumentException("a row of " + width + " columns cannot have " + row.size() + " cells");
         }
-        return row.stream().map(Lines::clean).toList();
+        List<String> clean = new ArrayList<>();
+        for (String cell : row) {
+            clean.add(Lines.clean(cell));
+        }
+        return List.copyOf(clean);
     }
 
     /**

@@ -159,15 +159,21 @@ final class TableText {
     }
 
     private void addHeadings(List<String> lines) {
-        List<String> headings =
-                table.columns().stream().map(column -> column.heading()).toList();
-        List<String> units =
-                table.columns().stream().map(column -> column.unit()).toList();
+        List<String> headings = new ArrayList<>();
+        List<String> units = new ArrayList<>();
+        boolean measured = false;
+        for (Column column : table.columns()) {
+            headings.add(column.heading());
+            units.add(column.unit());
+            measured |= !column.unit().isEmpty();
+        }
         List<String> heads = new ArrayList<>(wrapped(headings, true));
-        if (units.stream().anyMatch(unit -> !unit.isEmpty())) {
+        if (measured) {
             heads.add(line(units));
         }
-        heads.forEach(line -> lines.add(style.apply(Mark.COLUMNS, line)));
+        for (String head : heads) {
+            lines.add(style.apply(Mark.COLUMNS, head));
+        }
         lines.add("-".repeat(total()));
     }
 

@@ -37,7 +37,9 @@ final class Costing {
         for (MaterialQuantity quantity : consumables) {
             costing.addMaterial(Category.CONSUMABLES, quantity);
         }
-        workshop.consumables().share().ifPresent(costing::addShare);
+        if (workshop.consumables().share().isPresent()) {
+            costing.addShare(workshop.consumables().share().getAsDouble());
+        }
         for (Item item : part.items()) {
             costing.addItem(item, part.count());
         }

@@ -85,11 +85,12 @@ public enum PriceBasis {
      * @return kg, m², m or l; empty if materials are not kept by it
      */
     public static Optional<PriceBasis> measureOf(Dimension dimension) {
-        return Arrays.stream(values())
-                .filter(PriceBasis::isMeasure)
-                .filter(basis ->
-                        basis.unit.filter(unit -> unit.dimension() == dimension).isPresent())
-                .findFirst();
+        for (PriceBasis basis : values()) {
+            if (basis.isMeasure() && basis.unit.isPresent() && basis.unit.get().dimension() == dimension) {
+                return Optional.of(basis);
+            }
+        }
+        return Optional.empty();
     }
 
     /**

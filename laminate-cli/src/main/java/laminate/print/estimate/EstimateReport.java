@@ -1,9 +1,11 @@
 package laminate.print.estimate;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import laminate.estimate.Caution;
 import laminate.estimate.Comparison;
 import laminate.estimate.PartEstimate;
+import laminate.estimate.ZoneEstimate;
 import laminate.print.Cautions;
 import laminate.print.Measures;
 import laminate.print.Report;
@@ -38,11 +40,16 @@ public final class EstimateReport {
         Report.Builder report = new Report.Builder();
         new SummarySection(measures).addTo(report, estimate);
         ZoneSection zones = new ZoneSection(measures, matrices);
-        estimate.zones().forEach(zone -> zones.addTo(report, zone));
+        for (ZoneEstimate zone : estimate.zones()) {
+            zones.addTo(report, zone);
+        }
         new QuantitySection(measures).addTo(report, estimate);
         new CostSection(measures).addTo(report, estimate);
         addComparisons(report, estimate.comparisons());
-        estimate.part().measured().mass().ifPresent(mass -> addContent(report, estimate, mass));
+        OptionalDouble weighed = estimate.part().measured().mass();
+        if (weighed.isPresent()) {
+            addContent(report, estimate, weighed.getAsDouble());
+        }
         Cautions.addTo(report, "To mind in this schedule", Caution.Kind.SCHEDULE, estimate.cautions());
         Cautions.addTo(report, "Safety", Caution.Kind.SAFETY, estimate.cautions());
         return report.build();

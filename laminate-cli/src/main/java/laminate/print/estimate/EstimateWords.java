@@ -42,10 +42,12 @@ final class EstimateWords {
 
     /** What the agents of resins are called together. */
     static String agents(List<ResinQuantity> resins) {
-        boolean hardener =
-                resins.stream().anyMatch(resin -> resin.dose().agent().isHardener());
-        boolean catalyst =
-                resins.stream().anyMatch(resin -> !resin.dose().agent().isHardener());
+        boolean hardener = false;
+        boolean catalyst = false;
+        for (ResinQuantity resin : resins) {
+            hardener |= resin.dose().agent().isHardener();
+            catalyst |= !resin.dose().agent().isHardener();
+        }
         return hardener && catalyst ? "catalyst, hardener" : hardener ? "hardener" : "catalyst";
     }
 

@@ -41,11 +41,15 @@ record LayerColumn(Column heading, Function<LaidLayer, String> cell, String tota
     }
 
     private static LayerColumn sum(String heading, Unit unit, ToDoubleFunction<LaidLayer> of, ZoneEstimate zone) {
-        double total = zone.layers().stream().mapToDouble(of).sum();
+        double total = 0;
+        for (LaidLayer layer : zone.layers()) {
+            total += of.applyAsDouble(layer);
+        }
+        String sum = Measures.unlessZero(total, unit);
         return new LayerColumn(
                 Column.numbers(heading, unit.symbol()),
                 layer -> Measures.unlessZero(of.applyAsDouble(layer), unit),
-                Measures.unlessZero(total, unit));
+                sum);
     }
 
     private static LayerColumn content(String heading, String unit, ToDoubleFunction<LaidLayer> of, double total) {

@@ -1,6 +1,7 @@
 package laminate.print.estimate;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import laminate.estimate.LayerCut;
 import laminate.estimate.MaterialQuantity;
 import laminate.estimate.PartEstimate;
@@ -97,15 +98,19 @@ final class QuantitySection {
     /** A consumable is counted in the one measure that it is sold by. */
     private void addConsumable(Table.Builder table, MaterialQuantity consumable) {
         String name = consumable.material();
-        consumable.mass().ifPresent(mass -> addAmount(table, name, mass, measures.mass()));
-        consumable.area().ifPresent(area -> addAmount(table, name, area, measures.area()));
-        consumable.length().ifPresent(length -> addAmount(table, name, length, measures.longLength()));
-        consumable.volume().ifPresent(volume -> addAmount(table, name, volume, measures.volume()));
-        consumable.pieces().ifPresent(pieces -> table.row(name, Measures.count(pieces), "pieces"));
+        addAmount(table, name, consumable.mass(), measures.mass());
+        addAmount(table, name, consumable.area(), measures.area());
+        addAmount(table, name, consumable.length(), measures.longLength());
+        addAmount(table, name, consumable.volume(), measures.volume());
+        if (consumable.pieces().isPresent()) {
+            table.row(name, Measures.count(consumable.pieces().getAsDouble()), "pieces");
+        }
     }
 
-    private static void addAmount(Table.Builder table, String name, double amount, Unit unit) {
-        table.row(name, Measures.number(amount, unit), unit.symbol());
+    private static void addAmount(Table.Builder table, String name, OptionalDouble amount, Unit unit) {
+        if (amount.isPresent()) {
+            table.row(name, Measures.number(amount.getAsDouble(), unit), unit.symbol());
+        }
     }
 
     private Table cuts(List<LayerCut> cuts) {

@@ -1,7 +1,6 @@
 package laminate.print.estimate;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -72,22 +71,36 @@ final class ResinSection {
         causes.put("in pots", ResinLoss::pots);
         causes.put("in the bag", ResinLoss::bag);
         causes.put("in lines", ResinLoss::lines);
-        causes.values().removeIf(cause -> resins.stream().allMatch(resin -> cause.applyAsDouble(resin.loss()) == 0));
         List<Column> columns = new ArrayList<>(List.of(Column.words("lost of"), Column.words("resin")));
-        causes.keySet()
-                .forEach(
-                        name -> columns.add(Column.numbers(name, measures.mass().symbol())));
+        List<ToDoubleFunction<ResinLoss>> found = new ArrayList<>();
+        for (Map.Entry<String, ToDoubleFunction<ResinLoss>> cause : causes.entrySet()) {
+            if (isAny(resins, cause.getValue())) {
+                columns.add(Column.numbers(cause.getKey(), measures.mass().symbol()));
+                found.add(cause.getValue());
+            }
+        }
         Table.Builder table = new Table.Builder(columns);
         for (ResinQuantity resin : resins) {
-            table.row(lossRow(resin, causes.values()));
+            table.row(lossRow(resin, found));
         }
         return table.build();
     }
 
-    private List<String> lossRow(ResinQuantity resin, Collection<ToDoubleFunction<ResinLoss>> causes) {
+    private static boolean isAny(List<ResinQuantity> resins, ToDoubleFunction<ResinLoss> cause) {
+        for (ResinQuantity resin : resins) {
+            if (cause.applyAsDouble(resin.loss()) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private List<String> lossRow(ResinQuantity resin, List<ToDoubleFunction<ResinLoss>> causes) {
         List<String> row =
                 new ArrayList<>(List.of(resin.use().use(), resin.resin().id()));
-        causes.forEach(cause -> row.add(Measures.unlessZero(cause.applyAsDouble(resin.loss()), measures.mass())));
+        for (ToDoubleFunction<ResinLoss> cause : causes) {
+            row.add(Measures.unlessZero(cause.applyAsDouble(resin.loss()), measures.mass()));
+        }
         return row;
     }
 }

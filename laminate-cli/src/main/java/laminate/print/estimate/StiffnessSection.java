@@ -1,9 +1,10 @@
 package laminate.print.estimate;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
 import laminate.estimate.ZoneEstimate;
 import laminate.material.Figure;
 import laminate.material.Form;
@@ -31,12 +32,15 @@ final class StiffnessSection {
         Laminate laminate = zone.laminate();
         report.heading(3, "Stiffness" + (laminate.isCoupled() ? ", free to couple (unsymmetric)" : ""));
         Optional<ZoneStiffness> constants = ZoneStiffness.of(laminate);
-        constants.ifPresentOrElse(
-                known -> addConstants(report, known),
-                () -> report.paragraph("No moduli: the plies are too unlike for the sum to be inverted."));
-        addKnockDowns(report, zone.knockDowns());
-        constants.ifPresent(known -> addBeamStiffness(report, known));
-        constants.flatMap(ZoneStiffness::expansion).ifPresent(free -> addExpansion(report, free));
+        if (constants.isPresent()) {
+            addConstants(report, constants.get());
+            addKnockDowns(report, zone.knockDowns());
+            addBeamStiffness(report, constants.get());
+            addExpansion(report, constants.get().expansion());
+        } else {
+            report.paragraph("No moduli: the plies are too unlike for the sum to be inverted.");
+            addKnockDowns(report, zone.knockDowns());
+        }
         if (matrices) {
             addMatrices(report, laminate);
         }
@@ -58,14 +62,12 @@ final class StiffnessSection {
     /** As a workshop file writes it: mat 81 %, woven 88 %. */
     private static void addKnockDowns(Report.Builder report, Map<Form.Architecture, Figure> knockDowns) {
         if (!knockDowns.isEmpty()) {
-            report.fact(
-                    "knock-downs",
-                    knockDowns.entrySet().stream()
-                            .map(entry -> word(entry.getKey()) + " "
-                                    + Measures.count(
-                                            Unit.PERCENT.fromSi(entry.getValue().value()))
-                                    + " %")
-                            .collect(Collectors.joining(", ", "", " of the moduli of theory")));
+            List<String> shares = new ArrayList<>();
+            for (Map.Entry<Form.Architecture, Figure> knockDown : knockDowns.entrySet()) {
+                double percent = Unit.PERCENT.fromSi(knockDown.getValue().value());
+                shares.add(word(knockDown.getKey()) + " " + Measures.count(percent) + " %");
+            }
+            report.fact("knock-downs", String.join(", ", shares) + " of the moduli of theory");
         }
     }
 
@@ -91,7 +93,11 @@ final class StiffnessSection {
                         + measures.bendingStiffness(stiffness.beamY()) + " " + unit + " (E h³/12 in bending)");
     }
 
-    private void addExpansion(Report.Builder report, Deformation free) {
+    private void addExpansion(Report.Builder report, Optional<Deformation> expansion) {
+        if (expansion.isEmpty()) {
+            return;
+        }
+        Deformation free = expansion.get();
         String shear = free.strain().xy() == 0
                 ? ""
                 : ", shear " + millionths(free.strain().xy());
