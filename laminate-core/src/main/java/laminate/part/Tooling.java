@@ -16,6 +16,8 @@ import laminate.unit.Money;
  * @param setUpPrice what is bought to set up once, empty for nothing
  * @param plannedPulls how many parts are to pay off the moulds, rejects among them; empty for those of each batch
  * @param mould the mould as a part of its own, where it is made in the same workshop; it may have tooling itself, the plug
+ * @param name what the mould is called; a bought one that several parts state under one name is one mould, shared; empty
+ *     for the name of the part that it is, or for a bought one that nothing else is made on
  */
 public record Tooling(
         Optional<Process> process,
@@ -24,7 +26,8 @@ public record Tooling(
         double setUpTime,
         Optional<Money> setUpPrice,
         OptionalInt plannedPulls,
-        Optional<Part> mould) {
+        Optional<Part> mould,
+        Optional<String> name) {
 
     /** Nothing stated. */
     public static final Tooling NONE =
@@ -41,6 +44,7 @@ public record Tooling(
         Objects.requireNonNull(price, "price");
         Objects.requireNonNull(setUpPrice, "setUpPrice");
         Objects.requireNonNull(mould, "mould");
+        Objects.requireNonNull(name, "name");
         checkParts("a life", life, price.isPresent() || mould.isPresent());
         checkParts("a plan", plannedPulls, price.isPresent() || mould.isPresent());
         if (!(setUpTime >= 0) || !Double.isFinite(setUpTime)) {
@@ -48,6 +52,32 @@ public record Tooling(
         }
         checkNotNegative("the price of a mould", price);
         checkNotNegative("the price of a set-up", setUpPrice);
+        if (name.isPresent() && name.get().isBlank()) {
+            throw new IllegalArgumentException("the name of a mould must not be blank");
+        }
+    }
+
+    /**
+     * A mould without a name of its own.
+     *
+     * @param process the process that it is for, empty for any
+     * @param price what one mould costs, empty where not known
+     * @param life how many parts one mould lasts, empty for as many as are made
+     * @param setUpTime time to set up once, whatever the number of parts (s)
+     * @param setUpPrice what is bought to set up once, empty for nothing
+     * @param plannedPulls how many parts are to pay off the moulds, empty for those of each batch
+     * @param mould the mould as a part of its own, empty where it is bought
+     * @throws IllegalArgumentException if a value is out of its range
+     */
+    public Tooling(
+            Optional<Process> process,
+            Optional<Money> price,
+            OptionalInt life,
+            double setUpTime,
+            Optional<Money> setUpPrice,
+            OptionalInt plannedPulls,
+            Optional<Part> mould) {
+        this(process, price, life, setUpTime, setUpPrice, plannedPulls, mould, Optional.empty());
     }
 
     /**
@@ -76,7 +106,36 @@ public record Tooling(
      * @return the tooling
      */
     public Tooling at(Money cost) {
-        return new Tooling(process, Optional.of(cost), life, setUpTime, setUpPrice, plannedPulls, mould);
+        return new Tooling(process, Optional.of(cost), life, setUpTime, setUpPrice, plannedPulls, mould, name);
+    }
+
+    /**
+     * This tooling with a name for its mould.
+     *
+     * @param called what the mould is called
+     * @return the tooling
+     * @throws IllegalArgumentException if the name is blank
+     */
+    public Tooling named(String called) {
+        return new Tooling(process, price, life, setUpTime, setUpPrice, plannedPulls, mould, Optional.of(called));
+    }
+
+    /**
+     * Whether there is a mould that costs something, made or bought.
+     *
+     * @return true for a mould with a part or a price
+     */
+    public boolean hasMould() {
+        return mould.isPresent() || price.isPresent();
+    }
+
+    /**
+     * What its mould is called.
+     *
+     * @return the name, else that of the part that it is, else "mould"
+     */
+    public String mouldName() {
+        return name.or(() -> mould.map(Part::name)).orElse("mould");
     }
 
     private static void checkParts(String what, OptionalInt parts, boolean ofMould) {

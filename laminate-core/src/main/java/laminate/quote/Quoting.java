@@ -86,6 +86,21 @@ public final class Quoting {
     }
 
     /**
+     * Quotes parts that are sold as a set, in several numbers of sets. Moulds and plugs that several parts are made on are
+     * shared: all pulls are counted, and the shares of the parts add up to what the batch bears, to the coin. Break-even and
+     * sensitivity of a part hold the pulls of the other parts fixed.
+     *
+     * @param parts the parts, each with its number in a set
+     * @param sets the numbers of sets asked for
+     * @return an offer of each part for each number of sets, and the moulds and plugs these take
+     * @throws IllegalArgumentException if a price is missing, saying which, there are no parts, a number is below one, or
+     *     one mould is stated with two lives, two numbers of planned pulls or two prices
+     */
+    public SetQuote quoteSet(List<Part> parts, List<Integer> sets) {
+        throw new UnsupportedOperationException("not built yet");
+    }
+
+    /**
      * What one of a part costs the yard, with all that it is made on, without contingency, profit, discount and tax: what a
      * mould or plug is reckoned at.
      *

@@ -1,0 +1,45 @@
+package laminate.quote;
+
+import java.util.List;
+import java.util.Objects;
+import laminate.part.Part;
+import laminate.part.Tooling;
+
+/**
+ * What a mould or plug has to serve in a number of sets, and how many of it that takes.
+ *
+ * @param tooling the mould as it is stated where it is first met: its part or price, life and planned pulls
+ * @param pulls what is pulled off it on the average, rejects among them (not a whole number); of a plug the moulds made
+ * @param made how many of it are made or bought: ⌈max(pulls, planned pulls)/life⌉, one at least
+ */
+public record ToolUse(Tooling tooling, double pulls, int made) {
+
+    /** Checks that there is tooling. */
+    public ToolUse {
+        Objects.requireNonNull(tooling, "tooling");
+    }
+
+    /**
+     * What it is called.
+     *
+     * @return the name of the mould or plug
+     */
+    public String name() {
+        return tooling.mouldName();
+    }
+
+    /**
+     * The moulds and plugs of a number of sets. The same part is the same mould, and so is the same name of bought ones:
+     * what is pulled off it is counted over all that is made on it. No price is asked for.
+     *
+     * @param parts the parts of a set, each with its number in the set
+     * @param sets how many sets
+     * @param pricing the rates, for the share of rejects
+     * @return the tools, each before what it is made on; read backwards, plugs come first
+     * @throws IllegalArgumentException if there are no parts or sets, or one mould is stated with two lives, two numbers
+     *     of planned pulls or two prices
+     */
+    public static List<ToolUse> of(List<Part> parts, int sets, Pricing pricing) {
+        throw new UnsupportedOperationException("not built yet");
+    }
+}
