@@ -29,7 +29,7 @@ public record Quote(Part part, Terms terms, List<Offer> offers) {
      * @param price the price
      * @param hourly what an hour of work earns, see {@link Returns#byHour}; no money where there is no work
      * @param breakEven the first number sold at this unit price that pays for itself with all moulds it needs, empty if
-     *     none does within the offer and what the moulds are planned for
+     *     none does within the offer and what the moulds are planned for; others' pulls off a shared mould stay as offered
      * @param swings which inputs move the unit price most when each is moved by 10 %, the largest first
      * @param materials the unit price with materials at −10 % and +10 %
      * @param hours the unit price with hours at −20 % and +20 %

@@ -40,6 +40,7 @@ public record ToolUse(Tooling tooling, double pulls, int made) {
      *     of planned pulls or two prices
      */
     public static List<ToolUse> of(List<Part> parts, int sets, Pricing pricing) {
-        throw new UnsupportedOperationException("not built yet");
+        return new Tools(parts, sets, pricing)
+                .all().stream().map(Tools.Tool::use).toList();
     }
 }

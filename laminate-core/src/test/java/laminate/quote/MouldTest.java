@@ -21,7 +21,7 @@ class MouldTest {
     }
 
     private static Mould onPlug(OptionalInt life, OptionalInt planned) {
-        return new Mould("mould", gbp("100.00"), life, planned, List.of(PLUG));
+        return new Mould("mould", gbp("100.00"), life, planned, List.of(PLUG), OtherPulls.NONE);
     }
 
     @Test
@@ -66,7 +66,8 @@ class MouldTest {
                 gbp("100.00"),
                 OptionalInt.of(50),
                 OptionalInt.of(50),
-                List.of(new Mould("plug", gbp("300.00"), ANY, OptionalInt.of(3))));
+                List.of(new Mould("plug", gbp("300.00"), ANY, OptionalInt.of(3))),
+                OtherPulls.NONE);
 
         assertThat(mould.share(10)).isEqualTo(gbp("40.00"));
         assertThat(mould.times(1.1).share(10)).isEqualTo(gbp("44.00"));

@@ -1,8 +1,18 @@
 package laminate.quote;
 
+import static laminate.quote.TestYard.ANY;
+import static laminate.quote.TestYard.HOUR;
+import static laminate.quote.TestYard.LID;
+import static laminate.quote.TestYard.MOULD;
+import static laminate.quote.TestYard.PLUG;
+import static laminate.quote.TestYard.PRICING;
+import static laminate.quote.TestYard.WORKSHOP;
+import static laminate.quote.TestYard.estimator;
+import static laminate.quote.TestYard.gbp;
+import static laminate.quote.TestYard.on;
+import static laminate.quote.TestYard.quoting;
 import static laminate.testing.TestMaterials.mat;
 import static laminate.testing.TestParts.hand;
-import static laminate.testing.TestParts.withoutLosses;
 import static laminate.testing.TestParts.zone;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -14,89 +24,20 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import laminate.estimate.Estimator;
-import laminate.estimate.Price;
-import laminate.estimate.PriceList;
-import laminate.material.Figure;
 import laminate.part.Item;
 import laminate.part.Measured;
 import laminate.part.Part;
 import laminate.part.Tooling;
-import laminate.process.Consumables;
 import laminate.process.Labour;
-import laminate.process.Operation;
 import laminate.process.Process;
 import laminate.process.Workshop;
 import laminate.unit.Money;
-import laminate.unit.UnitPrice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/**
- * Quotes of parts that are easily reckoned by hand: a moulding takes two hours at 25 GBP, and half a kilogram of mat for a
- * square metre at 10 GBP; resin is free.
- */
+/** Quotes of parts of a {@link TestYard}. */
 class QuotingTest {
-
-    private static final double HOUR = 3600;
-    private static final OptionalInt ANY = OptionalInt.empty();
-
-    private static final Workshop WORKSHOP = withoutLosses()
-            .withConsumables(Consumables.listed(List.of()))
-            .withLabour(new Labour(
-                    Optional.of(UnitPrice.parse("25 GBP/h")),
-                    List.of(new Operation("making", Operation.Basis.MOULDING, Figure.stated(2 * HOUR)))));
-
-    /** Materials 50, labour 50. */
-    private static final Part LID = sheet("lid", 10);
-    /** Materials 100, labour 50, overhead 50. */
-    private static final Part MOULD = sheet("lid mould", 20);
-    /** Materials 20, labour 50, overhead 50. */
-    private static final Part PLUG = sheet("lid plug", 4);
-
-    private static final Pricing PRICING =
-            Pricing.AT_COST.withRejects(0.05).withOverhead(new Overhead(1, Overhead.Base.LABOUR));
-
-    private static Part sheet(String name, double area) {
-        return Part.of(name, List.of(zone(area, hand(mat(0.5)))));
-    }
-
-    private static Money gbp(String amount) {
-        return Money.parse(amount + " GBP");
-    }
-
-    private static Price price(String id, String price) {
-        return new Price(id, UnitPrice.parse(price), Optional.empty());
-    }
-
-    private static Estimator estimator(Workshop workshop, String mat) {
-        return new Estimator(
-                workshop,
-                Optional.of(new PriceList(
-                        "GBP",
-                        Optional.empty(),
-                        List.of(
-                                price(mat, "10 GBP/kg"),
-                                price("polyester-ortho", "0 GBP/kg"),
-                                price("mekp", "0 GBP/kg")))));
-    }
-
-    private static Quoting quoting(Terms terms) {
-        return new Quoting(estimator(WORKSHOP, "mat-500"), WORKSHOP, terms);
-    }
-
-    private static Quoting quoting(Pricing pricing) {
-        return quoting(new Terms(pricing, LearningCurve.NONE, 1, 0));
-    }
-
-    private static Part on(Part part, Part mould, OptionalInt life, OptionalInt planned) {
-        return part.withTooling(List.of(new Tooling(
-                Optional.empty(), Optional.empty(), life, 0, Optional.empty(), planned, Optional.of(mould))));
-    }
-
-    private static Part on(Part part, Tooling tooling) {
-        return part.withTooling(List.of(tooling));
-    }
 
     private static BatchPrice price(Pricing pricing, Part part, int count) {
         return quoting(pricing).quote(part, List.of(count)).offers().get(0).price();
@@ -286,7 +227,9 @@ class QuotingTest {
         Workshop idle = WORKSHOP.withLabour(new Labour(Optional.empty(), List.of()));
         Part setUp = on(LID, new Tooling(Optional.empty(), Optional.empty(), ANY, HOUR, Optional.empty()));
         Quoting unpaid = new Quoting(estimator(idle, "mat-500"), idle, terms);
-        assertThatThrownBy(() -> unpaid.quote(setUp, List.of(1))).hasMessageContaining("needs the rate of labour");
+        assertThatThrownBy(() -> unpaid.quote(setUp, List.of(1)))
+                .hasMessage("lid: a quote needs the rate of"
+                        + " labour; there is none; add labour: {rate: 28 GBP/h} to the workshop file");
         assertThat(unpaid.quote(LID, List.of(1)).offers().get(0).hourly()).isEqualTo(gbp("0.00"));
         assertThatThrownBy(() -> quoting(PRICING).quote(LID, List.of(0))).hasMessageContaining("one or more, not 0");
     }
