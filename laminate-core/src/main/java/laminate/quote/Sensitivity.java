@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import laminate.unit.Money;
-import laminate.unit.UnitPrice;
 
-/** Which inputs move the price of a moulding most: each is moved alone, both ways, and the price is built up again. */
+/**
+ * Which inputs move the price of a moulding most: each is moved alone, both ways, and the price is built up again. What others
+ * pull off a mould that is shared stays.
+ */
 public final class Sensitivity {
 
     /** What is moved. */
@@ -17,10 +19,11 @@ public final class Sensitivity {
         CONSUMABLES("consumables"),
         /** Bought-in items. */
         ITEMS("items"),
-        /** Paid hours. */
+        /**
+         * Paid hours. What an hour is paid is not moved beside them: labour is hours times rate, and where the cost of moulds
+         * stays nothing else hangs on either, so that both move the price alike.
+         */
         HOURS("hours"),
-        /** What an hour is paid. */
-        LABOUR_RATE("labour rate"),
         /** Share of mouldings that cannot be sold. */
         REJECTS("rejects"),
         /** Rate of overhead. */
@@ -29,8 +32,10 @@ public final class Sensitivity {
         MOULDS("cost of moulds"),
         /** Contingency. */
         CONTINGENCY("contingency"),
-        /** Margin or mark-up. */
-        PROFIT("margin");
+        /** Margin, where the profit is stated as one. */
+        MARGIN("margin"),
+        /** Mark-up, where the profit is stated as one. */
+        MARK_UP("mark-up");
 
         private final String word;
 
@@ -117,7 +122,7 @@ public final class Sensitivity {
     private static BuildUp moved(BuildUp from, Input input, double factor) {
         Pricing rates = from.pricing();
         return switch (input) {
-            case MATERIALS, CONSUMABLES, ITEMS, HOURS, LABOUR_RATE ->
+            case MATERIALS, CONSUMABLES, ITEMS, HOURS ->
                 new BuildUp(moved(from.direct(), input, factor), from.moulds(), rates);
             case MOULDS -> new BuildUp(from.direct(), moved(from.moulds(), factor), rates);
             case REJECTS -> with(from, rates.withRejects(rates.rejects() * factor));
@@ -128,7 +133,7 @@ public final class Sensitivity {
                                 rates.overhead().rate() * factor,
                                 rates.overhead().base())));
             case CONTINGENCY -> with(from, rates.withContingency(rates.contingency() * factor));
-            case PROFIT -> with(from, rates.withProfit(moved(rates.profit(), factor)));
+            case MARGIN, MARK_UP -> with(from, rates.withProfit(moved(rates.profit(), input, factor)));
         };
     }
 
@@ -137,14 +142,13 @@ public final class Sensitivity {
     }
 
     private static DirectCost moved(DirectCost from, Input input, double factor) {
-        UnitPrice rate = from.rate();
         return new DirectCost(
                 from.count(),
                 input == Input.MATERIALS ? from.materials().times(factor) : from.materials(),
                 input == Input.CONSUMABLES ? from.consumables().times(factor) : from.consumables(),
                 input == Input.ITEMS ? from.items().times(factor) : from.items(),
                 input == Input.HOURS ? from.time() * factor : from.time(),
-                input == Input.LABOUR_RATE ? rate.times(factor) : rate);
+                from.rate());
     }
 
     private static List<Mould> moved(List<Mould> moulds, double factor) {
@@ -156,9 +160,10 @@ public final class Sensitivity {
     }
 
     /** A profit is moved as it is told: a margin as a share of the price, a mark-up as one of the cost. */
-    private static Profit moved(Profit from, double factor) {
-        return from instanceof Profit.Margin margin
-                ? new Profit.Margin(Math.min(margin.margin() * factor, MOST_MARGIN))
-                : new Profit.MarkUp(from.markUp() * factor);
+    private static Profit moved(Profit from, Input input, double factor) {
+        if (from instanceof Profit.Margin margin) {
+            return input == Input.MARGIN ? new Profit.Margin(Math.min(margin.margin() * factor, MOST_MARGIN)) : from;
+        }
+        return input == Input.MARK_UP ? new Profit.MarkUp(from.markUp() * factor) : from;
     }
 }

@@ -77,17 +77,6 @@ public record UnitPrice(BigDecimal amount, String currency, PriceBasis basis) {
     }
 
     /**
-     * This price changed by a factor.
-     *
-     * @param factor any finite number from 0 up; taken as the decimal it was written as
-     * @return the product, exact
-     * @throws IllegalArgumentException if the factor is NaN, infinite or negative
-     */
-    public UnitPrice times(double factor) {
-        return new UnitPrice(amount.multiply(Decimals.of(factor)), currency, basis);
-    }
-
-    /**
      * The price as text that reads back.
      *
      * @return for example "3.10 GBP/kg"

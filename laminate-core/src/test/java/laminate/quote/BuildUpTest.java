@@ -149,6 +149,44 @@ class BuildUpTest {
         assertThat(swing.higher()).isEqualTo(gbp("160.00"));
     }
 
+    /** Of a cost of 100 with a mark-up of 50 % or a margin of 50 %: 145 and 155, or 100/0.55 and 100/0.45. */
+    @Test
+    void aProfitIsMovedAsItIsStated() {
+        BuildUp markedUp = atProfit(new Profit.MarkUp(0.5));
+        BuildUp withMargin = atProfit(new Profit.Margin(0.5));
+
+        assertThat(Sensitivity.swing(markedUp, Sensitivity.Input.MARK_UP, 0.1))
+                .isEqualTo(new Sensitivity.Swing(Sensitivity.Input.MARK_UP, 0.1, gbp("145.00"), gbp("155.00")));
+        assertThat(Sensitivity.swing(withMargin, Sensitivity.Input.MARGIN, 0.1))
+                .isEqualTo(new Sensitivity.Swing(Sensitivity.Input.MARGIN, 0.1, gbp("181.82"), gbp("222.22")));
+        assertThat(words(markedUp)).contains("mark-up").doesNotContain("margin");
+        assertThat(words(withMargin)).contains("margin").doesNotContain("mark-up");
+    }
+
+    /** An input that moves the price as another does would push one off the list that says more. */
+    @Test
+    void noTwoInputsAreTheSameByConstruction() {
+        BuildUp build = new BuildUp(
+                direct(3, "211.00", "17.00", "29.00", 5),
+                List.of(new Mould("mould", gbp("53.00"), OptionalInt.empty(), OptionalInt.empty())),
+                withRejectsAndOverhead().withContingency(0.07).withProfit(new Profit.Margin(0.19)));
+
+        assertThat(Sensitivity.of(build, 0.5))
+                .hasSize(9)
+                .extracting(Sensitivity.Swing::lower)
+                .doesNotHaveDuplicates();
+    }
+
+    private static BuildUp atProfit(Profit profit) {
+        return new BuildUp(direct(1, "50.00", "0.00", "0.00", 2), List.of(), Pricing.AT_COST.withProfit(profit));
+    }
+
+    private static List<String> words(BuildUp build) {
+        return Sensitivity.of(build, 0.1).stream()
+                .map(swing -> swing.input().word())
+                .toList();
+    }
+
     @Test
     void anHourEarnsItsRateWhereThePriceIsTheCost() {
         Pricing pricing = Pricing.AT_COST.withRejects(0.2);
