@@ -3,6 +3,7 @@ package laminate.quote;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalInt;
 import laminate.unit.Money;
@@ -72,6 +73,29 @@ class MouldTest {
         assertThat(mould.share(10)).isEqualTo(gbp("40.00"));
         assertThat(mould.times(1.1).share(10)).isEqualTo(gbp("44.00"));
         assertThat(mould.unplanned().share(10)).isEqualTo(gbp("400.00"));
+    }
+
+    /** Three pulls in their turn off a mould at 100: 33.33 and 66.67 are the sums on the way. */
+    @Test
+    void everyOneBearsFromTheSumBeforeToTheSumAfter() {
+        Mould mould = new Mould("mould", gbp("100.00"), ANY, ANY);
+
+        assertThat(mould.among(others(0, 2)).share(1)).isEqualTo(gbp("33.33"));
+        assertThat(mould.among(others(1, 1)).share(1)).isEqualTo(gbp("33.34"));
+        assertThat(mould.among(others(2, 0)).share(1)).isEqualTo(gbp("33.33"));
+        assertThat(mould.among(others(1, 1)).times(2).share(1)).isEqualTo(gbp("66.66"));
+        assertThat(mould.among(others(1, 1)).unplanned().share(1)).isEqualTo(gbp("33.34"));
+    }
+
+    @Test
+    void pullsCannotBeTakenBack() {
+        assertThatThrownBy(() -> others(0, -2))
+                .hasMessage("pulls of others are zero or more, not 0 before and -2 after");
+        assertThatThrownBy(() -> PLUG.share(0)).hasMessage("plug: pulls must be above 0, not 0.0");
+    }
+
+    private static OtherPulls others(int before, int after) {
+        return new OtherPulls(BigDecimal.valueOf(before), BigDecimal.valueOf(after));
     }
 
     @Test
