@@ -64,7 +64,7 @@ final class Complaints {
      *
      * @throws InputException if anything has been complained of
      */
-    <T> T settle(Optional<T> value) {
+    <T> T settle(Optional<? extends T> value) {
         if (!found.isEmpty()) {
             throw new InputException(found);
         }

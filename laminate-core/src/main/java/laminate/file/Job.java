@@ -40,7 +40,8 @@ public record Job(
         Map<String, List<String>> alternatives,
         Optional<Terms> terms,
         QuotationText quotation,
-        List<Path> files) {
+        List<Path> files)
+        implements Work {
 
     /** Checks that nothing is missing. */
     public Job {
@@ -52,6 +53,32 @@ public record Job(
         Objects.requireNonNull(quotation, "quotation");
         files = List.copyOf(files);
         alternatives = Collections.unmodifiableMap(new LinkedHashMap<>(alternatives));
+    }
+
+    @Override
+    public List<Job> jobs() {
+        return List.of(this);
+    }
+
+    @Override
+    public List<Job> mouldings() {
+        return List.of(this);
+    }
+
+    /**
+     * This job with the part in another number.
+     *
+     * @param count how many mouldings
+     * @return the job
+     * @throws IllegalArgumentException if the number is below one
+     */
+    public Job withCount(int count) {
+        return with(part.withCount(count), files);
+    }
+
+    /** This job with the part changed, and the files that it is of. */
+    Job with(Part other, List<Path> of) {
+        return new Job(other, workshop, prices, materials, alternatives, terms, quotation, of);
     }
 
     /**
@@ -76,7 +103,7 @@ public record Job(
             return this;
         }
         Part priced = quoting(terms.orElse(Terms.AT_COST)).withMouldsPriced(part);
-        return new Job(priced, workshop, prices, materials, alternatives, terms, quotation, files);
+        return with(priced, files);
     }
 
     private Quoting quoting(Terms by) {
@@ -102,14 +129,19 @@ public record Job(
      * @throws IllegalArgumentException if the workshop states no pricing, or a price is missing, saying which
      */
     public Quote quoteAsBought(List<Integer> counts) {
-        PriceList list = prices.orElseThrow(() -> new IllegalArgumentException(part.name()
-                + " has no price list; a quote needs a price for everything: add prices:"
-                + " with the name of a price file"));
-        return new Quoting(new Estimator(workshop, prices), workshop, stated(), new WholePacks(list))
+        return new Quoting(new Estimator(workshop, prices), workshop, stated(), new WholePacks(listed()))
                 .quote(part, counts);
     }
 
-    private Terms stated() {
+    /** The prices, which a quote needs. */
+    PriceList listed() {
+        return prices.orElseThrow(() -> new IllegalArgumentException(part.name()
+                + " has no price list; a quote needs a price for everything: add prices:"
+                + " with the name of a price file"));
+    }
+
+    /** The terms, which a quote needs. */
+    Terms stated() {
         return terms.orElseThrow(() -> new IllegalArgumentException(part.name()
                 + ": the workshop states no pricing; add pricing: to the workshop file, as in {margin: 25 %}"));
     }

@@ -64,6 +64,11 @@ enum Keys {
     LEAK("leak test", "drop time"),
     TOOLING("statement of tooling", "process part price life planned-pulls set-up set-up-price"),
 
+    PROJECT("project file", "project workshop prices materials mouldings tooling"),
+    MOULDING("moulding of a project", "part count made-on"),
+    PROJECT_TOOL(
+            "mould or plug of a project", "name part price life planned-pulls in-hand set-up set-up-price made-on"),
+
     WORKSHOP(
             "workshop file",
             "temperature fibre-content surface loss voids gelcoat-application evaporation labour consumables"

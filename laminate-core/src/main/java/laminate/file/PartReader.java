@@ -56,13 +56,15 @@ final class PartReader {
 
     Optional<Job> read(Complaints complaints) {
         Optional<Node> root = YamlTree.read(file, Keys.PART, complaints);
-        if (root.isEmpty()) {
-            return Optional.empty();
-        }
-        Set<String> words = words(root.get(), new LinkedHashSet<>());
+        return root.isPresent() ? read(root.get(), complaints) : Optional.empty();
+    }
+
+    /** Reads the root of the file. */
+    Optional<Job> read(Node root, Complaints complaints) {
+        Set<String> words = words(root, new LinkedHashSet<>());
         overrides.resin().ifPresent(words::add);
         library.expect(words);
-        return mapping(Keys.PART, this::job).read(root.get(), complaints);
+        return mapping(Keys.PART, this::job).read(root, complaints);
     }
 
     /** All single values, among which are the ids of the materials. */

@@ -1,0 +1,42 @@
+package laminate.file;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import laminate.material.Materials;
+
+/**
+ * Reads part files and project files alike: the first is known by {@code part:}, the second by {@code project:}.
+ *
+ * <pre>{@code
+ * for (Job job : WorkFile.read(file, library, Overrides.NONE).jobs()) {
+ *     double kilograms = job.estimate().mass().planned();
+ * }
+ * }</pre>
+ */
+public final class WorkFile {
+
+    private WorkFile() {}
+
+    /**
+     * Reads a part file or a project file with all files that it names.
+     *
+     * @param file the file; the paths in it begin where it lies
+     * @param library the materials that it may name; asked only for those that it does name
+     * @param overrides what wins over the file
+     * @return a {@link Job} of a part file, a {@link Project} of a project file
+     * @throws InputException with all that is wrong in any of the files
+     */
+    public static Work read(Path file, Materials library, Overrides overrides) {
+        Complaints complaints = new Complaints();
+        Optional<Node> root = YamlTree.read(file, Keys.PART, complaints);
+        return complaints.settle(
+                root.isPresent() ? read(file, root.get(), library, overrides, complaints) : Optional.empty());
+    }
+
+    private static Optional<? extends Work> read(
+            Path file, Node root, Materials library, Overrides overrides, Complaints complaints) {
+        return ProjectReader.isProject(root)
+                ? new ProjectReader(file, library, overrides).read(root, complaints)
+                : new PartReader(file, library, overrides).read(root, complaints);
+    }
+}
