@@ -5,7 +5,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Reads the path of a file, taken from where the part file lies. */
+/** Reads the path of a file, taken from where the file lies that names it. */
 final class Beside extends ScalarReading<Path> {
 
     private final Path file;
@@ -28,7 +28,7 @@ final class Beside extends ScalarReading<Path> {
         Path path = file.resolveSibling(text.strip());
         if (!Files.exists(path)) {
             throw new IllegalArgumentException(
-                    "there is no file " + path + "; a path is wanted that begins where the part file lies");
+                    "there is no file " + path + "; a path is wanted that begins where the file lies that names it");
         }
         return path;
     }

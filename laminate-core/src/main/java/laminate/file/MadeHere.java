@@ -1,7 +1,5 @@
 package laminate.file;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,48 +11,60 @@ import laminate.estimate.PriceList;
  * all. A mould that is made elsewhere has a price; one that is made here is reckoned here.
  *
  * @param chain the part files, the moulding first, the one that is read last
- * @param yard the yard that makes what is made on this one, empty at the moulding itself, and where it could not be read
+ * @param workshop the workshop of the yard that makes what is made on this one
+ * @param prices its prices
+ * @param inProject whether the parts are those of a project
  */
-record MadeHere(List<Path> chain, Optional<Yard> yard) {
+record MadeHere(List<Path> chain, OfYard<WorkshopFile> workshop, OfYard<PriceList> prices, boolean inProject) {
 
-    private static final String ELSEWHERE = " than that of what is made on this; take it out, or state the price of the"
-            + " mould in place of its part file";
+    private static final String THAN_MADE_ON_IT =
+            " than that of what is made on this; take it out, or state the price of"
+                    + " the mould in place of its part file";
+    private static final String THAN_IN_PROJECT =
+            " than that of the project's first moulding; one yard makes a project: name one for all in the project file";
 
     static MadeHere first(Path file) {
-        return new MadeHere(List.of(file), Optional.empty());
+        return new MadeHere(List.of(file), OfYard.open(), OfYard.open(), false);
+    }
+
+    /** What a project makes, before any of its part files is read. */
+    static MadeHere inProject(OfYard<WorkshopFile> workshop, OfYard<PriceList> prices) {
+        return new MadeHere(List.of(), workshop, prices, true);
     }
 
     MadeHere in(Yard own) {
-        return own.sound() ? new MadeHere(chain, Optional.of(own)) : this;
+        return own.sound()
+                ? new MadeHere(
+                        chain,
+                        workshop.orOfPart(Optional.of(own.workshop()), own.workshopFile()),
+                        prices.orOfPart(own.prices(), own.priceFile()),
+                        inProject)
+                : this;
+    }
+
+    /** Whether the yard is not known yet. */
+    boolean isOpen() {
+        return workshop.isOpen() || prices.isOpen();
+    }
+
+    /** These parts in the yard of others. */
+    MadeHere asIn(MadeHere others) {
+        return new MadeHere(chain, others.workshop(), others.prices(), inProject);
     }
 
     MadeHere on(Path mould) {
         List<Path> longer = new ArrayList<>(chain);
         longer.add(mould);
-        return new MadeHere(longer, yard);
-    }
-
-    /** The workshop of a file, if that is the yard's: it need not be read again. */
-    Optional<WorkshopFile> workshopOf(Optional<Path> file) {
-        return yard.isPresent() && isSame(yard.get().workshopFile(), file)
-                ? Optional.of(yard.get().workshop())
-                : Optional.empty();
-    }
-
-    /** The prices of a file, if these are the yard's. */
-    Optional<PriceList> pricesOf(Optional<Path> file) {
-        return yard.isPresent() && isSame(yard.get().priceFile(), file)
-                ? yard.get().prices()
-                : Optional.empty();
+        return new MadeHere(longer, workshop, prices, inProject);
     }
 
     /** The workshop of the part that is read: its own, which has to be the yard's. */
     WorkshopFile workshop(Fields in, Optional<WorkshopFile> stated) {
         if (stated.isEmpty()) {
-            return yard.isPresent() ? yard.get().workshop() : WorkshopFile.USUAL;
+            return workshop.value().orElse(WorkshopFile.USUAL);
         }
-        if (yard.isPresent() && isOther(stated.get(), yard.get().workshop())) {
-            in.complain("workshop", "this is another workshop" + ELSEWHERE);
+        if (workshop.differsFrom(stated.get())) {
+            in.complain("workshop", "this is another workshop" + elsewhere());
         }
         return stated.get();
     }
@@ -62,23 +72,22 @@ record MadeHere(List<Path> chain, Optional<Yard> yard) {
     /** The prices of the part that is read: its own, which have to be the yard's. */
     Optional<PriceList> prices(Fields in, Optional<PriceList> stated) {
         if (stated.isEmpty()) {
-            return yard.isPresent() ? yard.get().prices() : Optional.empty();
+            return prices.value();
         }
-        if (yard.isPresent() && isOther(stated.get(), yard.get().prices().orElse(null))) {
-            in.complain("prices", "this is another price list" + ELSEWHERE);
+        if (prices.differsFrom(stated.get())) {
+            in.complain("prices", "this is another price list" + elsewhere());
         }
         return stated;
     }
 
-    /** Looks first whether they are one: to compare records costs the Java machine some time at the first time. */
-    private static boolean isOther(Object one, Object other) {
-        return one != other && !one.equals(other);
+    private String elsewhere() {
+        return inProject ? THAN_IN_PROJECT : THAN_MADE_ON_IT;
     }
 
     /** Whether a mould is one of those that are made on it, which is complained of. */
     boolean isMadeOnItself(Path mould, Node node, Complaints complaints) {
         for (int i = 0; i < chain.size(); i++) {
-            if (isSame(chain.get(i), mould)) {
+            if (OfYard.isSame(chain.get(i), mould)) {
                 complaints.at(
                         node,
                         Complaints.shown(mould.getFileName().toString()) + " would be made on itself"
@@ -96,19 +105,5 @@ record MadeHere(List<Path> chain, Optional<Yard> yard) {
             names.add(path.getFileName().toString());
         }
         return names.isEmpty() ? "" : ", by way of " + String.join(" and ", names);
-    }
-
-    private static boolean isSame(Optional<Path> one, Optional<Path> other) {
-        return one.isPresent() && other.isPresent() && isSame(one.get(), other.get());
-    }
-
-    private static boolean isSame(Path one, Path other) {
-        try {
-            return Files.isSameFile(one, other);
-        } catch (IOException e) {
-            return one.toAbsolutePath()
-                    .normalize()
-                    .equals(other.toAbsolutePath().normalize());
-        }
     }
 }

@@ -9,7 +9,6 @@ import static laminate.file.Scalars.quantity;
 import static laminate.file.Scalars.text;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -38,20 +37,35 @@ final class PartReader {
     private final Materials library;
     private final Overrides overrides;
     private final MadeHere madeHere;
+    private final ReadOnce once;
     private final Beside beside;
-    /** The moulds read so far: one may serve several processes. */
-    private final Map<Path, Part> moulds = new HashMap<>();
+    private Optional<MadeOn> madeOn = Optional.empty();
+    private MadeHere here;
 
     PartReader(Path file, Materials library, Overrides overrides) {
-        this(file, library, overrides, MadeHere.first(file));
+        this(file, library, overrides, MadeHere.first(file), new ReadOnce(library, overrides));
     }
 
-    private PartReader(Path file, Materials library, Overrides overrides, MadeHere madeHere) {
+    /** Reads a part whose file is the last of the chain. */
+    PartReader(Path file, Materials library, Overrides overrides, MadeHere madeHere, ReadOnce once) {
         this.file = file;
         this.library = library;
         this.overrides = overrides;
         this.madeHere = madeHere;
+        this.once = once;
         this.beside = new Beside(file);
+        this.here = madeHere;
+    }
+
+    /** Tells what the part is made on in place of its own tooling, if anything. */
+    PartReader madeOn(Optional<MadeOn> inPlace) {
+        madeOn = inPlace;
+        return this;
+    }
+
+    /** The yard as it is known when the part has been read. */
+    MadeHere here() {
+        return here;
     }
 
     Optional<Job> read(Complaints complaints) {
@@ -61,6 +75,9 @@ final class PartReader {
 
     /** Reads the root of the file. */
     Optional<Job> read(Node root, Complaints complaints) {
+        if (ProjectReader.complainsOfProject(root, complaints)) {
+            return Optional.empty();
+        }
         Set<String> words = words(root, new LinkedHashSet<>());
         overrides.resin().ifPresent(words::add);
         library.expect(words);
@@ -98,8 +115,10 @@ final class PartReader {
         ZoneNames names = new ZoneNames();
         Infusions infusions = new Infusions(overrides.changeLayers());
         var zones = zones(in, new ZoneReader(stock, schedules, names, infusions), stock, contents);
-        MadeHere here = madeHere.in(yard);
-        var tooling = in.orElse("tooling", later(() -> tooling(currency, here)), List.<Tooling>of());
+        here = madeHere.in(yard);
+        var tooling = madeOn.isPresent()
+                ? madeOn(in, madeOn.get())
+                : in.orElse("tooling", later(() -> tooling(currency)), List.<Tooling>of());
         Part part = part(in, currency, zones, names, infusions, tooling);
         Workshop place = place(yard.workshop().workshop());
         if (in.complaints().isEmpty()) {
@@ -117,24 +136,24 @@ final class PartReader {
                 in.complaints().files());
     }
 
-    private Reading<List<Tooling>> tooling(Optional<String> currency, MadeHere here) {
-        return new ToolingReader(currency, (node, complaints) -> mould(node, here, complaints)).tooling();
+    private Promise<List<Tooling>> madeOn(Fields in, MadeOn inPlace) {
+        in.known("tooling");
+        Optional<Tooling> tooling = inPlace.tooling(here, in.complaints());
+        return in.given(tooling.isPresent() ? Optional.of(List.of(tooling.get())) : Optional.empty());
     }
 
-    /** The mould or plug of a part file, made as that says, whatever the part is asked to be made by. */
-    private Optional<Part> mould(Node node, MadeHere here, Complaints complaints) {
+    private Reading<List<Tooling>> tooling(Optional<String> currency) {
+        return new ToolingReader(currency, this::mould, once).tooling();
+    }
+
+    /** The mould or plug of a part file. */
+    private Optional<Part> mould(Node node, Complaints complaints) {
         Optional<Path> path = beside.read(node, complaints);
         if (path.isEmpty() || here.isMadeOnItself(path.get(), node, complaints)) {
             return Optional.empty();
         }
-        Part known = moulds.get(path.get());
-        return known != null ? Optional.of(known) : readMould(path.get(), here, complaints);
-    }
-
-    private Optional<Part> readMould(Path path, MadeHere here, Complaints complaints) {
-        Optional<Job> read = new PartReader(path, library, overrides.forMoulds(), here.on(path)).read(complaints);
-        read.ifPresent(job -> moulds.put(path, job.part()));
-        return read.map(Job::part);
+        Optional<Job> read = once.mould(path.get(), here, complaints);
+        return read.isPresent() ? Optional.of(read.get().part()) : Optional.empty();
     }
 
     private Workshop place(Workshop stated) {
@@ -206,19 +225,8 @@ final class PartReader {
     }
 
     private Stock stock(Fields in) {
-        OwnMaterials own = new OwnMaterials(library, in.complaints());
-        in.stated("materials", Reading.oneOrList(addedTo(own)));
-        for (Path asked : overrides.materials()) {
-            own.add(asked);
-        }
-        return own.stock();
-    }
-
-    private Reading<Path> addedTo(OwnMaterials own) {
-        return (node, complaints) -> {
-            Optional<Path> path = beside.read(node, complaints);
-            path.ifPresentOrElse(own::add, own::miss);
-            return path;
-        };
+        NamedMaterials own = new NamedMaterials();
+        own.read(in, beside);
+        return once.stock(own, in.complaints());
     }
 }

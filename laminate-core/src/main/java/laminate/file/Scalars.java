@@ -199,9 +199,13 @@ final class Scalars {
 
     private static void checkCurrency(String found, Optional<String> wanted) {
         if (wanted.isPresent() && !found.equals(wanted.get())) {
-            throw new IllegalArgumentException(
-                    "this is in " + found + " and the price list in " + wanted.get() + "; one currency is accepted");
+            throw new IllegalArgumentException(otherCurrency(found, wanted.get()));
         }
+    }
+
+    /** What is wrong with a price in another currency than that of the price list. */
+    static String otherCurrency(String found, String wanted) {
+        return "this is in " + found + " and the price list in " + wanted + "; one currency is accepted";
     }
 
     /** True or false. */

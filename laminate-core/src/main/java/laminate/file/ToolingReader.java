@@ -16,6 +16,7 @@ import laminate.part.Part;
 import laminate.part.Tooling;
 import laminate.process.Process;
 import laminate.unit.Dimension;
+import laminate.unit.Money;
 
 /** Reads the moulds and set-up of a part. */
 final class ToolingReader {
@@ -27,6 +28,7 @@ final class ToolingReader {
 
     private final Optional<String> currency;
     private final Reading<Part> mould;
+    private final ReadOnce once;
     private final Set<Optional<Process>> taken = new HashSet<>();
 
     /**
@@ -34,10 +36,12 @@ final class ToolingReader {
      *
      * @param currency the currency of the price list, if there is one: that of the prices here must be the same
      * @param mould reads the part file of a mould
+     * @param once takes note of what is stated
      */
-    ToolingReader(Optional<String> currency, Reading<Part> mould) {
+    ToolingReader(Optional<String> currency, Reading<Part> mould, ReadOnce once) {
         this.currency = currency;
         this.mould = mould;
+        this.once = once;
     }
 
     Reading<List<Tooling>> tooling() {
@@ -46,15 +50,8 @@ final class ToolingReader {
 
     private Tooling tooling(Fields in) {
         var process = in.optional("process", Words.PROCESS);
-        var price = in.optional("price", money(currency));
         var made = in.optional("part", mould);
-        var life = in.optional("life", wholeNumber(1, LONGEST_LIFE));
-        var planned = in.optional("planned-pulls", pieces());
-        var setUp = in.orElse("set-up", quantity(Dimension.TIME, Bounds.NOT_NEGATIVE), 0.0);
-        var setUpPrice = in.optional("set-up-price", money(currency));
-        if (standing(in, COSTS) == COSTS.size()) {
-            in.complain("part", "price and part stand together; a mould is bought or made, only one is accepted");
-        }
+        Stated stated = stated(in, currency);
         for (String key : List.of("life", "planned-pulls")) {
             if (in.stands(key) && standing(in, COSTS) == 0) {
                 in.complain(key, "this says nothing without what the mould costs; add price: or part:");
@@ -70,14 +67,40 @@ final class ToolingReader {
         if (standing(in, STATEMENTS) == 0) {
             throw new IllegalArgumentException("nothing is stated here; price, part, set-up or set-up-price is wanted");
         }
-        return new Tooling(
-                process.get(),
-                price.get(),
-                orNone(life.get()),
-                setUp.get(),
-                setUpPrice.get(),
-                orNone(planned.get()),
-                made.get());
+        return once.noted(stated.of(process.get(), made.get()), in);
+    }
+
+    /** What is stated of a mould in a part file and in a project alike. */
+    record Stated(
+            Promise<Optional<Money>> price,
+            Promise<Optional<Integer>> life,
+            Promise<Optional<Integer>> planned,
+            Promise<Double> setUp,
+            Promise<Optional<Money>> setUpPrice) {
+
+        Tooling of(Optional<Process> process, Optional<Part> mould) {
+            return new Tooling(
+                    process,
+                    price.get(),
+                    orNone(life.get()),
+                    setUp.get(),
+                    setUpPrice.get(),
+                    orNone(planned.get()),
+                    mould);
+        }
+    }
+
+    static Stated stated(Fields in, Optional<String> currency) {
+        Stated stated = new Stated(
+                in.optional("price", money(currency)),
+                in.optional("life", wholeNumber(1, LONGEST_LIFE)),
+                in.optional("planned-pulls", pieces()),
+                in.orElse("set-up", quantity(Dimension.TIME, Bounds.NOT_NEGATIVE), 0.0),
+                in.optional("set-up-price", money(currency)));
+        if (standing(in, COSTS) == COSTS.size()) {
+            in.complain("part", "price and part stand together; a mould is bought or made, only one is accepted");
+        }
+        return stated;
     }
 
     private static int standing(Fields in, List<String> keys) {

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import laminate.estimate.PriceList;
 
-/** Reads the prices and the workshop of a part file, whether they stand in it or in files of their own. */
+/** Reads the prices and the workshop of a part or project file, whether they stand in it or in files of their own. */
 final class YardReader {
 
     private final Beside beside;
@@ -18,10 +18,10 @@ final class YardReader {
     }
 
     Yard yard(Fields in, Stock stock) {
-        Optional<Path> priceFile = file(in, "prices", overrides.prices());
+        Optional<Path> priceFile = file(in, "prices", overrides.prices(), madeHere.prices());
         Term<PriceList> statedPrices = prices(in, stock, priceFile);
         Optional<PriceList> prices = madeHere.prices(in, statedPrices.value());
-        Optional<Path> workshopFile = file(in, "workshop", overrides.workshop());
+        Optional<Path> workshopFile = file(in, "workshop", overrides.workshop(), madeHere.workshop());
         WorkshopReader reader = new WorkshopReader(stock, Yard.currency(prices));
         Term<WorkshopFile> statedWorkshop = workshop(in, reader, workshopFile);
         WorkshopFile workshop = madeHere.workshop(in, statedWorkshop.value());
@@ -29,29 +29,34 @@ final class YardReader {
         return new Yard(workshop, workshopFile, prices, priceFile, sound);
     }
 
-    /** The file that was asked for, else the one that the part names, whether it is there or not. */
-    private Optional<Path> file(Fields in, String key, Optional<Path> asked) {
+    /** The file of the project, else the one that was asked for, else the one that the part names, whether it is there or not. */
+    private Optional<Path> file(Fields in, String key, Optional<Path> asked, OfYard<?> known) {
+        if (known.isOfTheProject()) {
+            return known.file();
+        }
         Optional<String> named = asked.isPresent() ? Optional.empty() : in.word(key);
         return named.isPresent() ? beside.path(named.get()) : asked;
     }
 
     private Term<PriceList> prices(Fields in, Stock stock, Optional<Path> file) {
-        Optional<PriceList> known = madeHere.pricesOf(file);
-        return known.isPresent()
-                ? known(in, "prices", known.get())
+        return isKnown(madeHere.prices(), file)
+                ? known(in, "prices", madeHere.prices())
                 : fileOr(in, "prices", overrides.prices(), Keys.PRICES, new PriceReader(stock).prices());
     }
 
     private Term<WorkshopFile> workshop(Fields in, WorkshopReader reader, Optional<Path> file) {
-        Optional<WorkshopFile> known = madeHere.workshopOf(file);
-        return known.isPresent()
-                ? known(in, "workshop", known.get())
+        return isKnown(madeHere.workshop(), file)
+                ? known(in, "workshop", madeHere.workshop())
                 : fileOr(in, "workshop", overrides.workshop(), Keys.WORKSHOP, reader.workshop());
     }
 
-    private static <T> Term<T> known(Fields in, String key, T value) {
+    private static boolean isKnown(OfYard<?> known, Optional<Path> file) {
+        return known.isOfTheProject() || known.in(file).isPresent();
+    }
+
+    private static <T> Term<T> known(Fields in, String key, OfYard<T> known) {
         in.known(key);
-        return Term.of(value, in.node());
+        return known.value().isPresent() ? Term.of(known.value().get(), in.node()) : Term.nothing();
     }
 
     /** What stands in the file that was asked for, else in the one that the part names, else in the part itself. */
