@@ -136,6 +136,20 @@ final class Scalars {
         return value;
     }
 
+    /** Whether a text is a bare decimal number. */
+    static boolean isDecimal(String text) {
+        return DECIMAL.matcher(text).matches();
+    }
+
+    /** What to say of a bare number, be it 0, where a unit is wanted: the number itself with each unit it may have. */
+    static String needsUnit(String number, List<String> units) {
+        List<String> written = new ArrayList<>();
+        units.forEach(unit -> written.add(number + " " + unit));
+        int last = written.size() - 1;
+        return " needs its unit; write it like " + String.join(", ", written.subList(0, last)) + " or "
+                + written.get(last);
+    }
+
     /** A bare decimal number within a range. */
     static Reading<Double> number(Bounds range) {
         return range.limit(number());
@@ -158,12 +172,12 @@ final class Scalars {
         return wholeNumber(1, 10_000);
     }
 
-    /** A whole number of a range that begins at 1 or later. */
+    /** A whole number of a range that begins at 0 or later. */
     static Reading<Integer> wholeNumber(int from, int to) {
         return new ScalarReading<>() {
             @Override
             Integer of(String text) {
-                int value = WHOLE_NUMBER.matcher(text).matches() ? Integer.parseInt(text) : 0;
+                int value = WHOLE_NUMBER.matcher(text).matches() ? Integer.parseInt(text) : -1;
                 accepted(
                         text,
                         value >= from && value <= to,

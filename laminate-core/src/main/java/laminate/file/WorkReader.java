@@ -41,6 +41,8 @@ final class WorkReader {
     private static final String NO_AMOUNT =
             " is no amount of a consumable; an area, length, mass, volume or a number of"
                     + " pieces is accepted, as in 1.15 m² or 2 pieces";
+    private static final List<String> UNITS_OF_TIMES = List.of("h", "h/m²", "h/m");
+    private static final List<String> UNITS_OF_AMOUNTS = List.of("m²", "kg", "l", "pieces");
     /** Litres in a cubic metre. */
     private static final double LITRES = 1000;
 
@@ -228,7 +230,7 @@ final class WorkReader {
     private static Time time(String time) {
         Optional<Counted> counted = Counted.of(time);
         int words = counted.isPresent() ? counted.get().words.length() : 0;
-        Quantity quantity = quantityOr(time.substring(0, time.length() - words).strip(), time, NO_TIME);
+        Quantity quantity = quantityOr(time.substring(0, time.length() - words).strip(), time, NO_TIME, UNITS_OF_TIMES);
         Dimension dimension = quantity.unit().dimension();
         boolean isTime = counted.isPresent() ? dimension == counted.get().time : TIMES.contains(dimension);
         if (!isTime || quantity.value() < 0) {
@@ -237,11 +239,13 @@ final class WorkReader {
         return new Time(quantity.si(), dimension, counted);
     }
 
-    private static Quantity quantityOr(String text, String written, String otherwise) {
+    private static Quantity quantityOr(String text, String written, String otherwise, List<String> units) {
         try {
             return Quantity.parse(text);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException(Complaints.shown(written) + otherwise);
+            boolean bare = Scalars.isDecimal(written);
+            throw new IllegalArgumentException(
+                    Complaints.shown(written) + (bare ? Scalars.needsUnit(written, units) : otherwise));
         }
     }
 
@@ -274,7 +278,7 @@ final class WorkReader {
                 return new Amount(notNegative(Scalars.decimal(number.strip()), written), PriceBasis.PIECE);
             }
         }
-        Quantity quantity = quantityOr(written, written, NO_AMOUNT);
+        Quantity quantity = quantityOr(written, written, NO_AMOUNT, UNITS_OF_AMOUNTS);
         double value = notNegative(quantity.si(), written);
         return switch (quantity.unit().dimension()) {
             case AREA -> new Amount(value, PriceBasis.M2);

@@ -22,7 +22,9 @@ record PriceText(BigDecimal amount, int amountStart, String currency, Optional<S
         BigDecimal amount = amount(split, example);
         if (split.rest().isEmpty()) {
             throw new QuantityException(
-                    NumberText.quoted(text) + " has no currency; write it like " + example, split.restStart());
+                    NumberText.quoted(text) + " has no currency; write it like " + split.number()
+                            + example.substring(example.indexOf(' ')),
+                    split.restStart());
         }
         int stroke = split.rest().indexOf('/');
         String currency = (stroke < 0 ? split.rest() : split.rest().substring(0, stroke)).strip();

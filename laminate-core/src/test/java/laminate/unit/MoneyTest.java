@@ -69,7 +69,7 @@ class MoneyTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "9         | 1 | \"9\" has no currency; write it like 9.00 GBP",
+                "9         | 1 | \"9\" has no currency; write it like 9 GBP",
                 "£9.00     | 0 | \"£9.00\" begins with a currency sign; write the amount, then the ISO 4217 code, like 9.00 GBP",
                 "9 GPB     | 2 | \"GPB\" is not a currency; write an ISO 4217 code such as GBP, EUR or USD; did you mean GBP?",
                 "9 gbp     | 2 | \"gbp\" is not a currency; write an ISO 4217 code such as GBP, EUR or USD; did you mean GBP?",
