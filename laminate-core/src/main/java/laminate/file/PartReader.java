@@ -33,6 +33,9 @@ import laminate.unit.Dimension;
  */
 final class PartReader {
 
+    /** The key by which a project file is known too, where its first one is mistyped. */
+    static final String MOULDINGS = "mouldings";
+
     private final Path file;
     private final Materials library;
     private final Overrides overrides;
@@ -75,13 +78,29 @@ final class PartReader {
 
     /** Reads the root of the file. */
     Optional<Job> read(Node root, Complaints complaints) {
-        if (ProjectReader.complainsOfProject(root, complaints)) {
+        if (isProject(root)) {
+            complaints.at(
+                    root,
+                    "this is a project file, which names part files; a part file, which starts with part:, is wanted");
             return Optional.empty();
         }
         Set<String> words = words(root, new LinkedHashSet<>());
         overrides.resin().ifPresent(words::add);
         library.expect(words);
         return mapping(Keys.PART, this::job).read(root, complaints);
+    }
+
+    /** Whether a file means to be a part file, be it sound or not. */
+    static boolean isPart(Node root) {
+        return root instanceof Node.Mapping mapping && mapping.entries().containsKey(Keys.PART.first());
+    }
+
+    /** Whether a file means to be a project file, be it sound or not: such a one loads more of the program. */
+    static boolean isProject(Node root) {
+        return root instanceof Node.Mapping mapping
+                && !isPart(root)
+                && (mapping.entries().containsKey(Keys.PROJECT.first())
+                        || mapping.entries().containsKey(MOULDINGS));
     }
 
     /** All single values, among which are the ids of the materials. */

@@ -68,6 +68,11 @@ public record Project(String name, List<Job> mouldings, List<Tool> tools, List<P
                 throw new IllegalArgumentException(job.part().name() + ": there cannot be " + inHand + " in hand");
             }
         }
+
+        /** The same part is the same tool: of two that are, the one of which more are in hand. */
+        private static Tool ofMore(Tool one, Tool other) {
+            return one.inHand >= other.inHand ? one : other;
+        }
     }
 
     /**
@@ -123,7 +128,7 @@ public record Project(String name, List<Job> mouldings, List<Tool> tools, List<P
     public List<Job> jobs(int sets) {
         List<Job> jobs = new ArrayList<>();
         Map<Part, Tool> known = new HashMap<>();
-        tools.forEach(tool -> known.put(tool.job().part(), tool));
+        tools.forEach(tool -> known.merge(tool.job().part(), tool, Tool::ofMore));
         List<ToolUse> uses = uses(sets);
         for (int i = uses.size() - 1; i >= 0; i--) {
             Tool tool = uses.get(i).tooling().mould().map(known::get).orElse(null);
@@ -133,9 +138,17 @@ public record Project(String name, List<Job> mouldings, List<Tool> tools, List<P
             }
         }
         for (Job moulding : mouldings) {
-            jobs.add(moulding.withCount(Math.multiplyExact(moulding.part().count(), sets)));
+            jobs.add(moulding.withCount(number(moulding.part(), sets)));
         }
         return jobs;
+    }
+
+    private static int number(Part part, int sets) {
+        long number = (long) part.count() * sets;
+        if (number > Integer.MAX_VALUE) {
+            throw new IllegalArgumentException(sets + " sets are more of " + part.name() + " than can be counted");
+        }
+        return (int) number;
     }
 
     /**

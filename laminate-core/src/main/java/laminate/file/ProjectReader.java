@@ -20,8 +20,6 @@ import laminate.material.Materials;
  */
 final class ProjectReader {
 
-    private static final String MOULDINGS = "mouldings";
-
     private final Path file;
     private final Materials library;
     private final Overrides overrides;
@@ -35,28 +33,9 @@ final class ProjectReader {
         this.beside = new Beside(file);
     }
 
-    /** Whether a file means to be a project file, be it sound or not. */
-    static boolean isProject(Node root) {
-        return root instanceof Node.Mapping mapping
-                && !mapping.entries().containsKey(Keys.PART.first())
-                && (mapping.entries().containsKey(Keys.PROJECT.first())
-                        || mapping.entries().containsKey(MOULDINGS));
-    }
-
-    /** Complains of a project file where a part file is wanted. */
-    static boolean complainsOfProject(Node root, Complaints complaints) {
-        boolean project = isProject(root);
-        if (project) {
-            complaints.at(root, "this is a project file, which names part files; a part file is wanted here");
-        }
-        return project;
-    }
-
     Optional<Project> read(Node root, Complaints complaints) {
-        if (!isProject(root)
-                && root instanceof Node.Mapping mapping
-                && mapping.entries().containsKey(Keys.PART.first())) {
-            complaints.at(root, "this is a part file; a project file, which starts with project:, is wanted here");
+        if (PartReader.isPart(root)) {
+            complaints.at(root, "this is a part file; a project file, which starts with project:, is wanted");
             return Optional.empty();
         }
         return mapping(Keys.PROJECT, this::project).read(root, complaints);
@@ -70,7 +49,7 @@ final class ProjectReader {
         ProjectTools tools = new ProjectTools(library, overrides, materials, beside);
         tools.read(in, Yard.currency(here.prices().value()));
         MouldingReader reader = new MouldingReader(tools, here);
-        var jobs = in.required(MOULDINGS, listOf(mapping(Keys.MOULDING, reader::moulding)));
+        var jobs = in.required(PartReader.MOULDINGS, listOf(mapping(Keys.MOULDING, reader::moulding)));
         tools.finish(jobs.value(), reader.here, in.complaints());
         in.agreed(in.complaints().isEmpty());
         in.requireSound();

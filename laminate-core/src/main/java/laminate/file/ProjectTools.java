@@ -2,8 +2,8 @@ package laminate.file;
 
 import static laminate.file.Reading.listOf;
 import static laminate.file.Reading.mapping;
-import static laminate.file.Scalars.pieces;
 import static laminate.file.Scalars.text;
+import static laminate.file.Scalars.wholeNumber;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,6 +31,7 @@ final class ProjectTools extends ReadOnce {
     static final Optional<MadeOn> FLAWED = Optional.of((here, complaints) -> Optional.empty());
 
     private static final int MOST_NAMES_SHOWN = 12;
+    private static final int MOST_IN_HAND = 10_000;
 
     private final Beside beside;
     private final Set<String> names = new LinkedHashSet<>();
@@ -63,7 +64,7 @@ final class ProjectTools extends ReadOnce {
         var name = in.required("name", Scalars.name(taken));
         var part = in.optional("part", beside);
         var stated = ToolingReader.stated(in, currency);
-        var inHand = in.orElse("in-hand", pieces(), 0);
+        var inHand = in.orElse("in-hand", wholeNumber(0, MOST_IN_HAND), 0);
         var madeOn = in.optional("made-on", Located.of(text()));
         checkBought(in);
         in.requireSound();

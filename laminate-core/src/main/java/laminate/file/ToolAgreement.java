@@ -53,6 +53,6 @@ final class ToolAgreement {
                 .complain(
                         key,
                         Complaints.shown(earlier.mouldName()) + " " + what + " in " + there.file() + ":" + there.line()
-                                + "; parts that share a mould state the same of it, or made-on: in the project file");
+                                + "; what shares a mould states the same of it, or has made-on: in the project file");
     }
 }

@@ -35,7 +35,7 @@ public final class WorkFile {
 
     private static Optional<? extends Work> read(
             Path file, Node root, Materials library, Overrides overrides, Complaints complaints) {
-        return ProjectReader.isProject(root)
+        return PartReader.isProject(root)
                 ? new ProjectReader(file, library, overrides).read(root, complaints)
                 : new PartReader(file, library, overrides).read(root, complaints);
     }

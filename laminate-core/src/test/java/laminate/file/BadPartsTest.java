@@ -7,8 +7,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Part, workshop, price, stock and material files that mean something impossible. The name tells the kind: {@code workshop-…},
- * {@code prices-…}, {@code stock-…}, {@code material-…}, else a part file.
+ * Part, project, workshop, price, stock and material files that mean something impossible. The name tells the kind:
+ * {@code project-…}, {@code workshop-…}, {@code prices-…}, {@code stock-…}, {@code material-…}, else a part file.
  */
 class BadPartsTest {
 
@@ -26,11 +26,12 @@ class BadPartsTest {
 
     @Test
     void everyFileHasItsComplaintsAndTheyTheirFile() {
-        CORPUS.checkComplete(131);
+        CORPUS.checkComplete(150);
     }
 
     private static void read(String name, Path file) {
         switch (name.substring(0, Math.max(0, name.indexOf('-')))) {
+            case "project" -> ProjectFile.read(file, Bench.STOCK, Overrides.NONE);
             case "workshop" -> WorkshopFile.read(file, Bench.STOCK);
             case "prices" -> PriceFile.read(file, Bench.STOCK);
             case "stock" -> StockFile.read(file, Bench.STOCK);

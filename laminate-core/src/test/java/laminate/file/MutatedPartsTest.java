@@ -24,8 +24,16 @@ class MutatedPartsTest {
 
     private static final long SEED = Long.getLong("seed", 20260115L);
     private static final Duration LIMIT = Duration.ofSeconds(120);
-    private static final List<String> NAMES =
-            List.of("part.yaml", "mould.yaml", "workshop.yaml", "prices.yaml", "stock.yaml", "own.yaml");
+    private static final List<String> NAMES = List.of(
+            "part.yaml",
+            "project.yaml",
+            "hatch.yaml",
+            "mould.yaml",
+            "workshop.yaml",
+            "prices.yaml",
+            "stock.yaml",
+            "own.yaml");
+    private static final Set<String> OF_THE_PROJECT = Set.of("project.yaml", "hatch.yaml");
 
     @TempDir
     private Path folder;
@@ -46,6 +54,14 @@ class MutatedPartsTest {
         assertThat(job.part().zones()).hasSize(4);
         assertThat(job.prices()).isPresent();
         assertThat(job.estimate().mass().planned()).isPositive();
+    }
+
+    @Test
+    void goodProjectIsReadAndItsToolsAreCounted() {
+        Project project = readProject();
+        assertThat(project.mouldings()).hasSize(2);
+        assertThat(project.tools()).hasSize(1);
+        assertThat(project.jobs(50)).extracting(job -> job.part().count()).containsExactly(7, 100, 50);
     }
 
     @Test
@@ -88,7 +104,11 @@ class MutatedPartsTest {
     private void assertReadOrRefused(String name, String text) {
         new Bench(folder).put(name, text);
         try {
-            read();
+            if (OF_THE_PROJECT.contains(name)) {
+                readProject();
+            } else {
+                read();
+            }
         } catch (InputException e) {
             assertThat(e.complaints()).isNotEmpty();
         } catch (RuntimeException | StackOverflowError e) {
@@ -101,5 +121,9 @@ class MutatedPartsTest {
         Job job = PartFile.read(folder.resolve("part.yaml"), Bench.STOCK);
         StockFile.read(folder.resolve("stock.yaml"), Bench.STOCK);
         return job;
+    }
+
+    private Project readProject() {
+        return ProjectFile.read(folder.resolve("project.yaml"), Bench.STOCK, Overrides.NONE);
     }
 }

@@ -159,10 +159,10 @@ class PartJobTest {
                 """))
                 .containsExactly(
                         "broken.yaml:2:1: a value cannot begin with the end of the file; put text in quotes",
-                        "part.yaml:4:11: workshop: there is no file none.yaml; a path is wanted that begins where the part"
-                                + " file lies",
+                        "part.yaml:4:11: workshop: there is no file none.yaml; a path is wanted that begins where the"
+                                + " file lies that names it",
                         "part.yaml:5:13: materials, entry 1: there is no file none.yaml; a path is wanted that begins where"
-                                + " the part file lies",
+                                + " the file lies that names it",
                         "part.yaml:6:57: core: mat-300 is a reinforcement, and a core is wanted here; as a layer it is"
                                 + " written mat-300 alone, or {reinforcement: mat-300, angle: 45}");
     }

@@ -11,13 +11,13 @@ import laminate.testing.Json;
 /**
  * A JSON Schema of the files, as tests look into it.
  *
- * @param name the kind of file: part, workshop, prices, stock, material
+ * @param name the kind of file: part, project, workshop, prices, stock, material
  * @param root the schema
  */
 record SchemaFile(String name, Map<String, Object> root) {
 
     static List<SchemaFile> all() {
-        return Stream.of("part", "workshop", "prices", "stock", "material")
+        return Stream.of("part", "project", "workshop", "prices", "stock", "material")
                 .map(name -> new SchemaFile(name, Json.resource("/laminate/schema/" + name + ".schema.json")))
                 .toList();
     }

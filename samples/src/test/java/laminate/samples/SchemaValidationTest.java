@@ -101,7 +101,19 @@ class SchemaValidationTest {
             """;
 
     private static final Map<String, String> OTHERS =
-            Map.of("workshop", """
+            Map.of("project", """
+            project: Bow lockers
+            workshop: workshop.yaml
+            prices: prices.yaml
+            materials: [own.yaml]
+            mouldings:
+              - {part: locker-lid.yaml, count: 2, made-on: lid mould}
+              - {part: locker-hatch.yaml}
+            tooling:
+              - {name: lid mould, part: locker-lid-mould.yaml, life: 120, planned-pulls: 200, set-up: 0.5 h, made-on: lid plug}
+              - {name: lid plug, part: locker-lid-plug.yaml, life: 3, in-hand: 0, set-up-price: 38 GBP}
+              - {name: frame mould, price: 1750 GBP}
+            """, "workshop", """
             temperature: 18 °C
             fibre-content: [{process: infusion, kind: mat, fibre-volume-fraction: 25 %}]
             loss: {infusion: {resin: 8 %, lines: 0.35 kg}}
@@ -181,7 +193,9 @@ class SchemaValidationTest {
 
     /** A file is of the kind whose first key it holds. */
     private static String kindOf(String yaml) {
-        if (yaml.matches("(?s)(.*\\n)?part:.*")) {
+        if (yaml.matches("(?s)(.*\\n)?project:.*")) {
+            return "project";
+        } else if (yaml.matches("(?s)(.*\\n)?part:.*")) {
             return "part";
         } else if (yaml.matches("(?s)(.*\\n)?prices:.*")) {
             return "prices";
@@ -192,7 +206,7 @@ class SchemaValidationTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"part", "workshop", "prices", "stock", "material"})
+    @ValueSource(strings = {"part", "project", "workshop", "prices", "stock", "material"})
     void isASchemaOfDraft202012(String kind) {
         JsonSchema standard = FACTORY.getSchema(SchemaLocation.of(SchemaId.V202012));
 
@@ -399,7 +413,7 @@ class SchemaValidationTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"workshop", "prices", "stock", "material"})
+    @ValueSource(strings = {"project", "workshop", "prices", "stock", "material"})
     void takesTheOtherFilesThatTheSlipsAreMadeIn(String kind) {
         assertThat(faults(kind, OTHERS.get(kind))).isEmpty();
     }
@@ -408,6 +422,19 @@ class SchemaValidationTest {
     @CsvSource(
             delimiter = '|',
             value = {
+                "project | 'project: Bow lockers' | 'materials: own.yaml'", // no name
+                "project | mouldings | moldings", // a mistyped key
+                "project | 'part: locker-hatch.yaml' | 'count: 2'", // a moulding without its part file
+                "project | count: 2 | count: 0", // no part
+                "project | , count: 2 | ', times: 2'", // an unknown key
+                "project | 'name: lid plug, ' | ''", // a tool without a name
+                "project | 'part: locker-lid-plug.yaml, ' | ''", // neither made nor bought
+                "project | 1750 GBP | '1750 GBP, part: frame.yaml'", // made and bought
+                "project | 1750 GBP | 1750", // a price without its currency
+                "project | 1750 GBP | '1750 GBP, in-hand: 1'", // a mould that is bought is not made
+                "project | 1750 GBP | '1750 GBP, made-on: lid plug'", // nor on anything
+                "project | in-hand: 0 | in-hand: -1", // fewer than none
+                "project | 0.5 h | 0.5", // a time without its unit
                 "workshop | 18 °C | 18", // a bare number
                 "workshop | 18 °C | 18 mm", // a unit of another dimension
                 "workshop | infusion: { | by machine: {", // an unknown process
