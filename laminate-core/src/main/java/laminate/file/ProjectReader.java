@@ -45,8 +45,8 @@ final class ProjectReader {
         var name = in.required("project", text());
         NamedMaterials materials = new NamedMaterials();
         materials.read(in, beside);
-        MadeHere here = yard(in, new ReadOnce(library, overrides, materials));
         ProjectTools tools = new ProjectTools(library, overrides, materials, beside);
+        MadeHere here = yard(in, tools.stock(new NamedMaterials(), in.complaints()));
         tools.read(in, Yard.currency(here.prices().value()));
         MouldingReader reader = new MouldingReader(tools, here);
         var jobs = in.required(PartReader.MOULDINGS, listOf(mapping(Keys.MOULDING, reader::moulding)));
@@ -58,8 +58,7 @@ final class ProjectReader {
     }
 
     /** What the project, or who asks for it, states of the yard for all its parts. */
-    private MadeHere yard(Fields in, ReadOnce once) {
-        Stock stock = once.stock(new NamedMaterials(), in.complaints());
+    private MadeHere yard(Fields in, Stock stock) {
         Yard yard = new YardReader(beside, overrides, MadeHere.inProject(OfYard.open(), OfYard.open())).yard(in, stock);
         boolean ownWorkshop = in.stands("workshop") || overrides.workshop().isPresent();
         boolean ownPrices = in.stands("prices") || overrides.prices().isPresent();
