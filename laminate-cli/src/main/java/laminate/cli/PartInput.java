@@ -8,7 +8,8 @@ import java.util.function.Function;
 import laminate.file.InputException;
 import laminate.file.Job;
 import laminate.file.Overrides;
-import laminate.file.PartFile;
+import laminate.file.SharedFiles;
+import laminate.file.WorkFile;
 import laminate.material.Materials;
 import laminate.process.Process;
 import picocli.CommandLine.Model.OptionSpec;
@@ -26,6 +27,7 @@ final class PartInput {
     private final OptionSpec prices;
     private final OptionSpec materials;
     private final Materials library;
+    private final SharedFiles shared = new SharedFiles();
 
     /** Declares files and options of a command. */
     PartInput(Command command, Materials library) {
@@ -123,7 +125,7 @@ final class PartInput {
      * @throws InputException with all that is wrong in it
      */
     Job read(Path file, Overrides overrides) {
-        Job job = PartFile.read(file, library, overrides);
+        Job job = (Job) WorkFile.read(file, library, overrides, shared);
         command.refuseToOverwrite(job.files());
         return job;
     }

@@ -23,6 +23,16 @@ final class Complaints {
         return found.isEmpty();
     }
 
+    /** Adds what was complained of, and read, elsewhere, each complaint once. */
+    void add(Complaints others) {
+        for (Complaint other : others.found) {
+            if (!found.contains(other)) {
+                found.add(other);
+            }
+        }
+        files.addAll(others.files);
+    }
+
     /** Takes note of a file that is read. */
     void reading(Path file) {
         files.add(file);

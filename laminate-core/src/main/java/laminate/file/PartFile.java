@@ -38,6 +38,6 @@ public final class PartFile {
      */
     public static Job read(Path file, Materials library, Overrides overrides) {
         Complaints complaints = new Complaints();
-        return complaints.settle(new PartReader(file, library, overrides).read(complaints));
+        return complaints.settle(new PartReader(file, library, overrides, new SharedFiles()).read(complaints));
     }
 }

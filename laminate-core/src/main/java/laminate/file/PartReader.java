@@ -45,8 +45,8 @@ final class PartReader {
     private Optional<MadeOn> madeOn = Optional.empty();
     private MadeHere here;
 
-    PartReader(Path file, Materials library, Overrides overrides) {
-        this(file, library, overrides, MadeHere.first(file), new ReadOnce(library, overrides));
+    PartReader(Path file, Materials library, Overrides overrides, SharedFiles shared) {
+        this(file, library, overrides, MadeHere.first(file), new ReadOnce(library, overrides, shared));
     }
 
     /** Reads a part whose file is the last of the chain. */
@@ -121,7 +121,7 @@ final class PartReader {
 
     private Job job(Fields in) {
         Stock stock = stock(in);
-        Yard yard = new YardReader(beside, overrides, madeHere).yard(in, stock);
+        Yard yard = new YardReader(beside, overrides, once.shared(), madeHere).yard(in, stock);
         Optional<String> currency = yard.currency();
         ContentSet contents = Contents.set(in).orElse(yard.workshop().contents());
         Term<Schedules> stated = in.stated("schedules", Schedules.reading());

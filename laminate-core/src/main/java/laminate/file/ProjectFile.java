@@ -30,7 +30,7 @@ public final class ProjectFile {
         Optional<Node> root = YamlTree.read(file, Keys.PROJECT, complaints);
         return complaints.settle(
                 root.isPresent()
-                        ? new ProjectReader(file, library, overrides).read(root.get(), complaints)
+                        ? new ProjectReader(file, library, overrides, new SharedFiles()).read(root.get(), complaints)
                         : Optional.empty());
     }
 }

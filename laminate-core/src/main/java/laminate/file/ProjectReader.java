@@ -23,13 +23,15 @@ final class ProjectReader {
     private final Path file;
     private final Materials library;
     private final Overrides overrides;
+    private final SharedFiles shared;
     private final Beside beside;
     private final Map<Path, Node> mouldings = new HashMap<>();
 
-    ProjectReader(Path file, Materials library, Overrides overrides) {
+    ProjectReader(Path file, Materials library, Overrides overrides, SharedFiles shared) {
         this.file = file;
         this.library = library;
         this.overrides = overrides;
+        this.shared = shared;
         this.beside = new Beside(file);
     }
 
@@ -45,7 +47,7 @@ final class ProjectReader {
         var name = in.required("project", text());
         NamedMaterials materials = new NamedMaterials();
         materials.read(in, beside);
-        ProjectTools tools = new ProjectTools(library, overrides, materials, beside);
+        ProjectTools tools = new ProjectTools(library, overrides, shared, materials, beside);
         MadeHere here = yard(in, tools.stock(new NamedMaterials(), in.complaints()));
         tools.read(in, Yard.currency(here.prices().value()));
         MouldingReader reader = new MouldingReader(tools, here);
@@ -59,7 +61,8 @@ final class ProjectReader {
 
     /** What the project, or who asks for it, states of the yard for all its parts. */
     private MadeHere yard(Fields in, Stock stock) {
-        Yard yard = new YardReader(beside, overrides, MadeHere.inProject(OfYard.open(), OfYard.open())).yard(in, stock);
+        Yard yard = new YardReader(beside, overrides, shared, MadeHere.inProject(OfYard.open(), OfYard.open()))
+                .yard(in, stock);
         boolean ownWorkshop = in.stands("workshop") || overrides.workshop().isPresent();
         boolean ownPrices = in.stands("prices") || overrides.prices().isPresent();
         return MadeHere.inProject(

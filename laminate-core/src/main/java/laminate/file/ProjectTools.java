@@ -44,8 +44,8 @@ final class ProjectTools extends ReadOnce {
     private final ToolAgreement agreement = new ToolAgreement();
     private boolean namesAreComplete = true;
 
-    ProjectTools(Materials library, Overrides overrides, NamedMaterials materials, Beside beside) {
-        super(library, overrides, materials);
+    ProjectTools(Materials library, Overrides overrides, SharedFiles shared, NamedMaterials materials, Beside beside) {
+        super(library, overrides, shared, materials);
         this.beside = beside;
     }
 

@@ -11,25 +11,26 @@ import laminate.material.Materials;
 import laminate.part.Tooling;
 
 /**
- * What several parts may name and is read once all the same: moulds and plugs, and the user's own material files. One serves
- * one reading, of a part with what it is made on, or of a whole project.
+ * What several parts may name and is read once all the same: moulds and plugs. One serves one reading, of a part with what
+ * it is made on, or of a whole project.
  */
 class ReadOnce {
 
     private final Materials library;
     private final Overrides overrides;
+    private final SharedFiles shared;
     private final NamedMaterials forAll;
     private final Map<Path, Optional<Job>> moulds = new HashMap<>();
-    private final Map<List<Path>, Stock> stocks = new HashMap<>();
 
-    ReadOnce(Materials library, Overrides overrides) {
-        this(library, overrides, new NamedMaterials());
+    ReadOnce(Materials library, Overrides overrides, SharedFiles shared) {
+        this(library, overrides, shared, new NamedMaterials());
     }
 
     /** With material files for all parts, which lie under those that a part names. */
-    ReadOnce(Materials library, Overrides overrides, NamedMaterials forAll) {
+    ReadOnce(Materials library, Overrides overrides, SharedFiles shared, NamedMaterials forAll) {
         this.library = library;
         this.overrides = overrides;
+        this.shared = shared;
         this.forAll = forAll;
     }
 
@@ -61,25 +62,12 @@ class ReadOnce {
         List<Path> files = new ArrayList<>(forAll.files());
         files.addAll(ofPart.files());
         files.addAll(overrides.materials());
-        boolean complete = forAll.isComplete() && ofPart.isComplete();
-        if (files.isEmpty() && complete) {
-            return Stock.of(library);
-        }
-        Stock known = complete ? stocks.get(files) : null;
-        return known != null ? known : readStock(files, complete, complaints);
+        return shared.stock(library, files, forAll.isComplete() && ofPart.isComplete(), complaints);
     }
 
-    private Stock readStock(List<Path> files, boolean complete, Complaints complaints) {
-        OwnMaterials own = new OwnMaterials(library, complaints);
-        files.forEach(own::add);
-        if (!complete) {
-            own.miss();
-        }
-        Stock stock = own.stock();
-        if (complete) {
-            stocks.put(files, stock);
-        }
-        return stock;
+    /** The files that are read once a run, whatever part or project names them. */
+    SharedFiles shared() {
+        return shared;
     }
 
     /** One path for all ways to write that of a file. */

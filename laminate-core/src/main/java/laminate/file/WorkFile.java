@@ -27,16 +27,28 @@ public final class WorkFile {
      * @throws InputException with all that is wrong in any of the files
      */
     public static Work read(Path file, Materials library, Overrides overrides) {
-        Complaints complaints = new Complaints();
-        Optional<Node> root = YamlTree.read(file, Keys.PART, complaints);
-        return complaints.settle(
-                root.isPresent() ? read(file, root.get(), library, overrides, complaints) : Optional.empty());
+        return read(file, library, overrides, new SharedFiles());
     }
 
-    private static Optional<? extends Work> read(
-            Path file, Node root, Materials library, Overrides overrides, Complaints complaints) {
-        return PartReader.isProject(root)
-                ? new ProjectReader(file, library, overrides).read(root, complaints)
-                : new PartReader(file, library, overrides).read(root, complaints);
+    /**
+     * Reads one of several files, which may name the same workshop, price and material files.
+     *
+     * @param file the file; the paths in it begin where it lies
+     * @param library the materials that it may name; asked only for those that it does name
+     * @param overrides what wins over the file
+     * @param shared the files that those before it have named, to which those that it names are added
+     * @return a {@link Job} of a part file, a {@link Project} of a project file
+     * @throws InputException with all that is wrong in any of the files
+     */
+    public static Work read(Path file, Materials library, Overrides overrides, SharedFiles shared) {
+        Complaints complaints = new Complaints();
+        Optional<Node> root = YamlTree.read(file, Keys.PART, complaints);
+        if (root.isEmpty()) {
+            return complaints.settle(Optional.empty());
+        }
+        return complaints.settle(
+                PartReader.isProject(root.get())
+                        ? new ProjectReader(file, library, overrides, shared).read(root.get(), complaints)
+                        : new PartReader(file, library, overrides, shared).read(root.get(), complaints));
     }
 }

@@ -9,11 +9,13 @@ final class YardReader {
 
     private final Beside beside;
     private final Overrides overrides;
+    private final SharedFiles shared;
     private final MadeHere madeHere;
 
-    YardReader(Beside beside, Overrides overrides, MadeHere madeHere) {
+    YardReader(Beside beside, Overrides overrides, SharedFiles shared, MadeHere madeHere) {
         this.beside = beside;
         this.overrides = overrides;
+        this.shared = shared;
         this.madeHere = madeHere;
     }
 
@@ -22,8 +24,7 @@ final class YardReader {
         Term<PriceList> statedPrices = prices(in, stock, priceFile);
         Optional<PriceList> prices = madeHere.prices(in, statedPrices.value());
         Optional<Path> workshopFile = file(in, "workshop", overrides.workshop(), madeHere.workshop());
-        WorkshopReader reader = new WorkshopReader(stock, Yard.currency(prices));
-        Term<WorkshopFile> statedWorkshop = workshop(in, reader, workshopFile);
+        Term<WorkshopFile> statedWorkshop = workshop(in, stock, Yard.currency(prices), workshopFile);
         WorkshopFile workshop = madeHere.workshop(in, statedWorkshop.value());
         boolean sound = !statedPrices.flawed() && !statedWorkshop.flawed();
         return new Yard(workshop, workshopFile, prices, priceFile, sound);
@@ -41,13 +42,13 @@ final class YardReader {
     private Term<PriceList> prices(Fields in, Stock stock, Optional<Path> file) {
         return isKnown(madeHere.prices(), file)
                 ? known(in, "prices", madeHere.prices())
-                : fileOr(in, "prices", overrides.prices(), Keys.PRICES, new PriceReader(stock).prices());
+                : asked(in, "prices", overrides.prices(), new Prices(stock));
     }
 
-    private Term<WorkshopFile> workshop(Fields in, WorkshopReader reader, Optional<Path> file) {
+    private Term<WorkshopFile> workshop(Fields in, Stock stock, Optional<String> currency, Optional<Path> file) {
         return isKnown(madeHere.workshop(), file)
                 ? known(in, "workshop", madeHere.workshop())
-                : fileOr(in, "workshop", overrides.workshop(), Keys.WORKSHOP, reader.workshop());
+                : asked(in, "workshop", overrides.workshop(), new Workshop(stock, currency));
     }
 
     private static boolean isKnown(OfYard<?> known, Optional<Path> file) {
@@ -60,31 +61,70 @@ final class YardReader {
     }
 
     /** What stands in the file that was asked for, else in the one that the part names, else in the part itself. */
-    private <T> Term<T> fileOr(Fields in, String key, Optional<Path> asked, Keys root, Reading<T> reading) {
-        if (asked.isPresent()) {
-            in.known(key);
-            Optional<T> value = reading.read(asked.get(), root, in.complaints());
-            in.given(value);
-            return value.isEmpty() ? Term.flaw() : Term.of(value.get(), in.node());
+    private static <T> Term<T> asked(Fields in, String key, Optional<Path> asked, FileOrHere<T> reading) {
+        if (asked.isEmpty()) {
+            return in.stated(key, reading);
         }
-        return in.stated(key, Reading.shortOrFull(new OfFile<>(root, reading), reading));
+        in.known(key);
+        Optional<T> value = reading.ofFile(asked.get(), in.complaints());
+        in.given(value);
+        return value.isEmpty() ? Term.flaw() : Term.of(value.get(), in.node());
     }
 
-    /** Reads the root of the file that is named. */
-    private final class OfFile<T> implements Reading<T> {
+    /** Reads what stands in a file that is named, or in place of its name. */
+    private abstract class FileOrHere<T> implements Reading<T> {
 
-        private final Keys root;
-        private final Reading<T> reading;
+        abstract Optional<T> ofFile(Path file, Complaints complaints);
 
-        OfFile(Keys root, Reading<T> reading) {
-            this.root = root;
-            this.reading = reading;
-        }
+        abstract Reading<T> here();
 
         @Override
         public Optional<T> read(Node node, Complaints complaints) {
+            if (!(node instanceof Node.Scalar)) {
+                return here().read(node, complaints);
+            }
             Optional<Path> path = beside.read(node, complaints);
-            return path.isEmpty() ? Optional.empty() : reading.read(path.get(), root, complaints);
+            return path.isEmpty() ? Optional.empty() : ofFile(path.get(), complaints);
+        }
+    }
+
+    private final class Prices extends FileOrHere<PriceList> {
+
+        private final Stock stock;
+
+        Prices(Stock stock) {
+            this.stock = stock;
+        }
+
+        @Override
+        Optional<PriceList> ofFile(Path file, Complaints complaints) {
+            return shared.prices(file, stock, complaints);
+        }
+
+        @Override
+        Reading<PriceList> here() {
+            return new PriceReader(stock).prices();
+        }
+    }
+
+    private final class Workshop extends FileOrHere<WorkshopFile> {
+
+        private final Stock stock;
+        private final Optional<String> currency;
+
+        Workshop(Stock stock, Optional<String> currency) {
+            this.stock = stock;
+            this.currency = currency;
+        }
+
+        @Override
+        Optional<WorkshopFile> ofFile(Path file, Complaints complaints) {
+            return shared.workshop(file, stock, currency, complaints);
+        }
+
+        @Override
+        Reading<WorkshopFile> here() {
+            return new WorkshopReader(stock, currency).workshop();
         }
     }
 }

@@ -22,7 +22,7 @@ class ReadOnceTest {
     private Path folder;
 
     private final Complaints complaints = new Complaints();
-    private final ReadOnce once = new ReadOnce(Bench.STOCK, Overrides.NONE);
+    private final ReadOnce once = new ReadOnce(Bench.STOCK, Overrides.NONE, new SharedFiles());
     private Bench bench;
 
     @BeforeEach
