@@ -1,9 +1,8 @@
 package laminate.cli;
 
 import java.util.List;
-import laminate.file.Job;
 import laminate.material.Materials;
-import laminate.plan.JobSheet;
+import laminate.plan.infusion.MouldingPlan;
 import laminate.print.Printer;
 import laminate.print.mix.JobSheetMarkdown;
 import laminate.print.mix.JobSheetText;
@@ -31,14 +30,10 @@ final class JobSheetCommand extends Command {
     public Integer call() {
         page.check(parts);
         shop.check();
-        Printer<JobSheet> printer = page.format() == Format.TEXT
+        Printer<MouldingPlan> printer = page.format() == Format.TEXT
                 ? new JobSheetText(page.system(), page.width(), page.style())
                 : new JobSheetMarkdown(page.system());
-        List<JobSheet> sheets = parts.each(shop.addTo(parts.overrides()), this::sheet);
-        return print(page.file(), out -> printer.print(sheets, out));
-    }
-
-    private JobSheet sheet(Job job) {
-        return JobSheet.of(shop.plan(job));
+        List<MouldingPlan> plans = parts.each(shop.addTo(parts.overrides()), shop::plan);
+        return print(page.file(), out -> printer.print(plans, out));
     }
 }

@@ -62,7 +62,7 @@ final class MixCommand extends Command {
 
     private MixPlan plan(Job job) {
         // The table for the wall tells all temperatures, whatever today's.
-        return isSet(doseTable) ? shop.planAnyway(job) : shop.plan(job);
+        return isSet(doseTable) ? shop.planAnyway(job).mixes() : shop.plan(job).mixes();
     }
 
     /** Whoever does not read the plan is told as well that it cannot be followed as it stands. */

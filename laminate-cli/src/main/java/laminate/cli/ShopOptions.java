@@ -7,10 +7,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import laminate.file.Job;
 import laminate.file.Overrides;
-import laminate.plan.MixPlan;
-import laminate.plan.MixPlanner;
 import laminate.plan.Stage;
 import laminate.plan.StageResin;
+import laminate.plan.infusion.MouldingPlan;
 import laminate.process.Mixing;
 import laminate.process.ShopFloor;
 import laminate.process.WorkingDay;
@@ -73,10 +72,10 @@ final class ShopOptions {
      *
      * @throws IllegalArgumentException if one of them is known to gel at other temperatures or doses alone
      */
-    MixPlan plan(Job job) {
-        MixPlan plan = planAnyway(job);
+    MouldingPlan plan(Job job) {
+        MouldingPlan plan = planAnyway(job);
         Set<String> refused = new LinkedHashSet<>();
-        for (Stage stage : plan.stages()) {
+        for (Stage stage : plan.mixes().stages()) {
             for (StageResin resin : stage.resins()) {
                 if (resin.gelTime().isEmpty()) {
                     resin.problem().ifPresent(refused::add);
@@ -90,8 +89,8 @@ final class ShopOptions {
     }
 
     /** The plan of a job, though no gel time be known. */
-    MixPlan planAnyway(Job job) {
-        return new MixPlanner(workshop(job)).plan(job.estimate());
+    MouldingPlan planAnyway(Job job) {
+        return MouldingPlan.of(job.estimate(), workshop(job));
     }
 
     /** The workshop of a job with the hours and the pump that are asked for. */

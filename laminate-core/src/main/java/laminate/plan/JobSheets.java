@@ -12,8 +12,8 @@ import laminate.plan.JobSheet.Step;
 
 /**
  * Writes the page of a stage, mixes and layers in the order of the work: a mix stands before the layer that it is the first
- * to wet, though it may be stirred only within that layer, as the one before is used up. What is infused lies dry, bagged and
- * tight before its resin is mixed, and the first mix is ready before the feed is opened.
+ * to wet, though it may be stirred only within that layer, as the one before is used up. What is infused lies dry, its cores
+ * bedded, bagged and tight before its resin is mixed, and the first mix is ready before the feed is opened.
  */
 final class JobSheets {
     /** A layer that is covered but for rounding needs no further mix. */
@@ -54,6 +54,11 @@ final class JobSheets {
     }
 
     private void addInfusion() {
+        for (int i = 0; i < stirred.length; i++) {
+            if (!isDrawn(i)) {
+                stirUntil(i, 1);
+            }
+        }
         for (StageLayer layer : stage.layers()) {
             steps.add(new Step(Action.LAY_DRY, Optional.empty(), Optional.of(layer)));
         }
@@ -81,11 +86,19 @@ final class JobSheets {
     /** Stirs mixes of each resin until they cover this share of the stage. */
     private void stirUntil(double share) {
         for (int i = 0; i < stirred.length; i++) {
-            List<Mix> mixes = stage.resins().get(i).mixes();
-            while (stirred[i] < mixes.size() && (double) stirred[i] / mixes.size() < share - SLACK) {
-                steps.add(new Step(Action.MIX, Optional.of(mixes.get(stirred[i]++)), Optional.empty()));
-            }
+            stirUntil(i, share);
         }
+    }
+
+    private void stirUntil(int resin, double share) {
+        List<Mix> mixes = stage.resins().get(resin).mixes();
+        while (stirred[resin] < mixes.size() && (double) stirred[resin] / mixes.size() < share - SLACK) {
+            steps.add(new Step(Action.MIX, Optional.of(mixes.get(stirred[resin]++)), Optional.empty()));
+        }
+    }
+
+    private boolean isDrawn(int resin) {
+        return stage.drawn().filter(stage.resins().get(resin)::equals).isPresent();
     }
 
     private void add(Action action) {

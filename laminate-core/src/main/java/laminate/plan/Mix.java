@@ -48,7 +48,7 @@ public record Mix(
         }
     }
 
-    Mix numbered(int place) {
+    Mix numbered(int place, double time) {
         return new Mix(
                 place,
                 material,
@@ -61,7 +61,7 @@ public record Mix(
                 strokes,
                 gelTime,
                 usableTime,
-                workTime);
+                time);
     }
 
     /**

@@ -16,6 +16,9 @@ import laminate.process.Workshop;
  * MixPlan plan = new MixPlanner(workshop).plan(estimate);
  * }</pre>
  *
+ * <p>How long infusing takes is told by the flow, where the caller hands it over as {@link Inflow}, so that clock and mixes
+ * agree with it; else by the workshop's labour. {@code MouldingPlan} joins both.
+ *
  * <p>The clock counts coating, laying, bedding, bagging and infusing; the mould is taken to be waxed and ready, and days to
  * follow each other.
  */
@@ -38,12 +41,25 @@ public final class MixPlanner {
      * @return stages, mixes, clock and cautions; a resin whose mixes cannot be made in time says why and what would help
      */
     public MixPlan plan(PartEstimate estimate) {
+        return plan(estimate, List.of());
+    }
+
+    /**
+     * Plans one moulding whose infusions are planned.
+     *
+     * @param estimate the part as estimated in this workshop
+     * @param inflows how the resin of its planned infusions is drawn in; a zone that is infused but not among them takes its
+     *     share of the labour's time for infusing
+     * @return stages, mixes, clock and cautions, as of the other method
+     */
+    public MixPlan plan(PartEstimate estimate, List<Inflow> inflows) {
         double temperature = workshop.plannedTemperature();
         List<Stage> stages = new ArrayList<>();
         StageClock clock = new StageClock(workshop.shopFloor().day());
         Optional<FreshAir> freshAir = Optional.empty();
-        StageRemarks remarks = new StageRemarks(clock.dayLength());
-        for (StageWork work : new StageWorks(estimate, workshop, temperature).of(merged(estimate))) {
+        StageRemarks remarks = new StageRemarks(
+                clock.dayLength(), workshop.shopFloor().mixing().mixingTime().value());
+        for (StageWork work : new StageWorks(estimate, workshop, inflows).of(merged(estimate))) {
             StageClock.Slot slot = clock.take(work);
             stages.add(stage(stages.size() + 1, work, slot, remarks));
             freshAir = FreshAirNeed.greater(freshAir, stages.get(stages.size() - 1), work, workshop.shopFloor());
@@ -91,6 +107,7 @@ public final class MixPlanner {
                 work.dryTime(),
                 work.wetTime(),
                 work.bagTime(),
+                work.infusing(),
                 ClockTime.at(slot.start()),
                 ClockTime.at(slot.end()),
                 slot.gelled().map(ClockTime::at),

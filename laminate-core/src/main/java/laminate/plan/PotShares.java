@@ -14,19 +14,13 @@ final class PotShares {
     }
 
     /**
-     * The pots of a stage; its time goes to each in proportion to what it holds.
+     * The pots of a stage that is laid by hand; its time goes to each in proportion to what it holds.
      *
      * @param items what is laid
      * @param handTime time of one person on all of it (s)
-     * @param flowTime time in which it is drawn in (s)
      */
-    List<PotNeed> of(List<WorkItem> items, double handTime, double flowTime) {
-        for (WorkItem item : items) {
-            if (item.bed().isPresent()) {
-                add(item.bed().get(), item.bedResin());
-            }
-            add(item.use(), item.resin());
-        }
+    List<PotNeed> laid(List<WorkItem> items, double handTime) {
+        fill(items);
         double all = 0;
         for (Open pot : open) {
             all += pot.need;
@@ -34,10 +28,38 @@ final class PotShares {
         List<PotNeed> pots = new ArrayList<>();
         for (Open pot : open) {
             if (pot.need > 0) {
-                pots.add(pot.closed(handTime * pot.need / all, flowTime * pot.need / all));
+                pots.add(pot.closed(handTime * pot.need / all, Draw.NONE));
             }
         }
         return pots;
+    }
+
+    /**
+     * The pots of a stage that is infused. What its cores are bedded in is spread before.
+     *
+     * @param items what is laid dry
+     * @param bedTime time of one person on bedding (s)
+     * @param draw how the resin is drawn in
+     */
+    List<PotNeed> infused(List<WorkItem> items, double bedTime, Draw draw) {
+        fill(items);
+        List<PotNeed> pots = new ArrayList<>();
+        for (Open pot : open) {
+            boolean drawn = StageGroup.isSamePot(pot.use, items.get(0).use());
+            if (pot.need > 0) {
+                pots.add(drawn ? pot.closed(0, draw) : pot.closed(bedTime, Draw.NONE));
+            }
+        }
+        return pots;
+    }
+
+    private void fill(List<WorkItem> items) {
+        for (WorkItem item : items) {
+            if (item.bed().isPresent()) {
+                add(item.bed().get(), item.bedResin());
+            }
+            add(item.use(), item.resin());
+        }
     }
 
     private void add(ResinUse use, double resin) {
@@ -67,8 +89,8 @@ final class PotShares {
             this.use = use;
         }
 
-        PotNeed closed(double handTime, double flowTime) {
-            return new PotNeed(use.resin(), use.dose(), use.use(), need, styrene, handTime, flowTime);
+        PotNeed closed(double handTime, Draw draw) {
+            return new PotNeed(use.resin(), use.dose(), use.use(), need, styrene, handTime, draw);
         }
     }
 }

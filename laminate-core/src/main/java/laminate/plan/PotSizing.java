@@ -11,24 +11,25 @@ import laminate.process.Mixing;
  * How many equal mixes a pot takes at one dose, temperature and number of hands: the fewest that are each used up in time,
  *
  * <pre>
- *   t_work/n ≤ s t_gel(m) − t_mix
+ *   t_work,i ≤ s t_gel(m) − t_mix
  * </pre>
  *
- * <p>with t_work the crew's time on the whole need (s), n the mixes, s the usable share of the gel time, t_gel(m) the gel
+ * <p>with t_work,i the crew's time on mix i (s), which by hand is the time on the whole need through their number, and drawn
+ * in is longest where the resin flows slowest, s the usable share of the gel time, t_gel(m) the gel
  * time of a pot of mass m (s), and t_mix the time of mixing (s). More mixes are smaller, gel later and are used up sooner,
  * so that the fewest are found by halving.
  */
 final class PotSizing {
     private final PotNeed pot;
     private final Mixing mixing;
-    private final double workTime;
+    private final int crew;
     private final Scales scales;
     private final PotLife life;
 
     PotSizing(PotNeed pot, double temperature, int crew, Mixing mixing) {
         this.pot = pot;
         this.mixing = mixing;
-        this.workTime = pot.workTime(crew);
+        this.crew = crew;
         this.scales = new Scales(mixing, pot.resin(), pot.dose());
         this.life = PotLife.of(pot.resin(), pot.dose(), temperature);
     }
@@ -38,7 +39,7 @@ final class PotSizing {
     }
 
     double workTime() {
-        return workTime;
+        return pot.workTime(crew);
     }
 
     /** The fewest mixes that fit, 0 if none do. */
@@ -71,7 +72,16 @@ final class PotSizing {
             return false;
         }
         OptionalDouble usable = usable(weighed);
-        return usable.isEmpty() || usable.getAsDouble() > 0 && workTime / mixes <= usable.getAsDouble();
+        return usable.isEmpty() || usable.getAsDouble() > 0 && longest(mixes) <= usable.getAsDouble();
+    }
+
+    /** The time of the mix that takes longest (s). */
+    private double longest(int mixes) {
+        double longest = 0;
+        for (int mix = 0; mix < mixes; mix++) {
+            longest = Math.max(longest, pot.workTime(crew, mix, mixes));
+        }
+        return longest;
     }
 
     private boolean isTooLarge(Weighed weighed) {
@@ -91,7 +101,7 @@ final class PotSizing {
         return gel.isEmpty() ? gel : OptionalDouble.of(mixing.usableTime(gel.getAsDouble()));
     }
 
-    /** So many mixes, equal but for their number. */
+    /** So many mixes, equal but for their number and the time they take. */
     List<Mix> mixes(int count) {
         double needed = pot.need() / count;
         Weighed weighed = scales.cover(needed);
@@ -107,10 +117,10 @@ final class PotSizing {
                 weighed.strokes(),
                 gelTime(weighed),
                 usable(weighed),
-                workTime / count);
+                pot.workTime(crew, 0, count));
         List<Mix> mixes = new ArrayList<>();
         for (int number = 1; number <= count; number++) {
-            mixes.add(first.numbered(number));
+            mixes.add(first.numbered(number, pot.workTime(crew, number - 1, count)));
         }
         return mixes;
     }
@@ -151,7 +161,7 @@ final class PotSizing {
                         + " %.1f min are left after mixing",
                 pot.resin().id(),
                 smallest.resin() * 1000,
-                workTime / mostMixes() / 60,
+                longest(mostMixes()) / 60,
                 gelTime(smallest).orElseThrow() / 60,
                 usable / 60);
     }

@@ -3,6 +3,7 @@ package laminate.plan;
 import java.util.List;
 import java.util.Optional;
 import laminate.estimate.Caution;
+import laminate.estimate.ResinUse;
 import laminate.process.Process;
 
 /**
@@ -14,9 +15,11 @@ import laminate.process.Process;
  * @param process the process
  * @param layers what is laid, in order
  * @param thickness thickest laminate or film of it in any zone (m)
- * @param dryTime time that the crew takes before resin is mixed: laying dry and bagging (s)
- * @param wetTime time that the crew takes to use up the mixes, with mixing them (s)
+ * @param dryTime time that the crew takes before resin is drawn in: laying dry, bedding cores and bagging (s)
+ * @param wetTime time that the crew takes to use up the mixes, with mixing them (s); while one mix is drawn in the next is
+ *     stirred, so that an infusion waits for its first alone
  * @param bagTime time that the crew takes to fit a bag over what is still wet (s), 0 without one
+ * @param infusing what of the wet time goes on infusing, and what tells so; empty for a stage that is not infused
  * @param start when it starts
  * @param end when the last mix is used up and the bag, if any, is on
  * @param gelled when the last mix has gelled where it lies, empty where the gel time is not known
@@ -34,6 +37,7 @@ public record Stage(
         double dryTime,
         double wetTime,
         double bagTime,
+        Optional<InfusingTime> infusing,
         ClockTime start,
         ClockTime end,
         Optional<ClockTime> gelled,
@@ -78,6 +82,25 @@ public record Stage(
      */
     public List<Mix> mixes() {
         return resins.stream().flatMap(resin -> resin.mixes().stream()).toList();
+    }
+
+    /**
+     * The resin that is drawn in, not the paste that cores are bedded in.
+     *
+     * @return it, empty for a stage that is not infused
+     */
+    public Optional<StageResin> drawn() {
+        return drawn(kind, resins);
+    }
+
+    static Optional<StageResin> drawn(Kind kind, List<StageResin> resins) {
+        return kind == Kind.INFUSION
+                ? resins.stream().filter(resin -> !isBed(resin)).findFirst()
+                : Optional.empty();
+    }
+
+    private static boolean isBed(StageResin resin) {
+        return resin.use().equals(ResinUse.BONDING);
     }
 
     /**

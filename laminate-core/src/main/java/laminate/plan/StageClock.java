@@ -123,7 +123,7 @@ final class StageClock {
             if (resin.gelTime().isEmpty() || !resin.fits()) {
                 return Optional.empty();
             }
-            double lastMix = resin.workTime() / resin.mixes().size();
+            double lastMix = resin.mixes().get(resin.mixes().size() - 1).workTime();
             latest = Math.max(latest, usedUp - lastMix + resin.gelTime().getAsDouble());
         }
         return Optional.of(latest);

@@ -12,14 +12,17 @@ import laminate.material.Status;
 /** What to mind in a stage: no plan, an unknown gel time, a bag that comes too late, a stage too thick or too long. */
 final class StageRemarks {
     private final double day;
+    private final double mixingTime;
 
     /**
      * Remarks for a working day.
      *
      * @param day its length (s)
+     * @param mixingTime how long a mix is stirred (s)
      */
-    StageRemarks(double day) {
+    StageRemarks(double day, double mixingTime) {
         this.day = day;
+        this.mixingTime = mixingTime;
     }
 
     List<Caution> of(StageWork work) {
@@ -29,6 +32,7 @@ final class StageRemarks {
         }
         addBag(work, found);
         addFill(work, found);
+        addReady(work, found);
         addThickness(work, found);
         StageHeat.of(work).ifPresent(found::add);
         if (work.duration() > day) {
@@ -72,6 +76,7 @@ final class StageRemarks {
 
     /** What is drawn in first flows furthest. */
     private static void addFill(StageWork work, List<Caution> found) {
+        work.infusing().ifPresent(infusing -> addNeverFull(infusing, found));
         for (StageResin resin : work.resins()) {
             boolean slow = resin.gelTime().isPresent()
                     && resin.workTime() > resin.gelTime().getAsDouble();
@@ -85,6 +90,41 @@ final class StageRemarks {
                         resin.gelTime().getAsDouble() / 60);
             }
         }
+    }
+
+    private static void addNeverFull(InfusingTime infusing, List<Caution> found) {
+        if (!infusing.neverFull().isEmpty()) {
+            add(
+                    "The resin never fills %s as its infusion is planned; the plan of the infusion says why. The time for it"
+                            + " here is the usual one of the labour, and holds for no such infusion.",
+                    found, String.join(", ", infusing.neverFull()));
+        }
+    }
+
+    /** Mixes that are drawn sooner than the next can be stirred are stirred before the feed is opened. */
+    private void addReady(StageWork work, List<Caution> found) {
+        if (mixingTime == 0 || work.drawn().isEmpty()) {
+            return;
+        }
+        int ready = ready(work.drawn().get().mixes());
+        if (ready > 1) {
+            add(
+                    "The first mixes are drawn sooner than one can be stirred in %.1f min: have %d ready before the feed is"
+                            + " opened, or let several stir.",
+                    found, mixingTime / 60, ready);
+        }
+    }
+
+    /** The fewest that have to be ready so that one person who stirs on has each of the others ready in time. */
+    private int ready(List<Mix> mixes) {
+        int ready = 1;
+        double start = 0;
+        for (int i = 1; i < mixes.size(); i++) {
+            start += mixes.get(i - 1).workTime();
+            int stirredSince = (int) Math.floor(start / mixingTime + 1e-9);
+            ready = Math.max(ready, i + 1 - stirredSince);
+        }
+        return ready;
     }
 
     private static void addThickness(StageWork work, List<Caution> found) {

@@ -1,6 +1,7 @@
 package laminate.plan;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A stage before it stands on the clock.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param dryTime time that the crew takes before resin is mixed (s)
  * @param wetTime time that the crew takes to mix and to use up (s)
  * @param bagTime time that the crew takes to bag what is wet (s)
+ * @param infusing what it takes of the wet time to infuse, empty where nothing is
  * @param styrene styrene that it gives off (kg)
  */
 record StageWork(
@@ -22,6 +24,7 @@ record StageWork(
         double dryTime,
         double wetTime,
         double bagTime,
+        Optional<InfusingTime> infusing,
         double styrene) {
 
     StageGroup first() {
@@ -30,6 +33,11 @@ record StageWork(
 
     Stage.Kind kind() {
         return first().kind();
+    }
+
+    /** The resin that is drawn in, empty for a stage that is not infused. */
+    Optional<StageResin> drawn() {
+        return Stage.drawn(kind(), resins);
     }
 
     double thickness() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import laminate.estimate.PartEstimate;
 import laminate.estimate.ResinUse;
 import laminate.process.Operation;
@@ -13,24 +14,32 @@ import laminate.process.Workshop;
 /** Works out what each stage takes: layers with their resin, pots with their mixes, and the time of the crew. */
 final class StageWorks {
     private final PartEstimate estimate;
+    private final List<Inflow> inflows;
     private final int crew;
     private final double mixingTime;
     private final MixSizing sizing;
 
-    StageWorks(PartEstimate estimate, Workshop workshop, double temperature) {
+    StageWorks(PartEstimate estimate, Workshop workshop, List<Inflow> inflows) {
         this.estimate = estimate;
+        this.inflows = inflows;
         this.crew = workshop.shopFloor().crew();
         this.mixingTime = workshop.shopFloor().mixing().mixingTime().value();
-        this.sizing = new MixSizing(temperature, crew, workshop.shopFloor().mixing());
+        this.sizing = new MixSizing(
+                workshop.plannedTemperature(), crew, workshop.shopFloor().mixing());
     }
 
     List<StageWork> of(List<List<StageGroup>> stages) {
         NeedShares shares = new NeedShares(estimate, items(stages));
         WorkTimes times = new WorkTimes(estimate, stages);
+        StageFlow flow = new StageFlow(inflows, times, shares);
         List<String> names = names(stages);
         List<StageWork> works = new ArrayList<>();
         for (int i = 0; i < stages.size(); i++) {
-            works.add(work(names.get(i), stages.get(i), shares, times));
+            List<StageGroup> stage = stages.get(i);
+            works.add(
+                    isInfused(stage)
+                            ? infused(names.get(i), stage, shares, times, flow.of(stage))
+                            : laid(names.get(i), stage, shares, times));
         }
         return works;
     }
@@ -67,19 +76,12 @@ final class StageWorks {
         return names;
     }
 
-    private StageWork work(String name, List<StageGroup> stage, NeedShares shares, WorkTimes times) {
-        double handTime = handTime(stage, times);
-        double flowTime = times.of(Operation.INFUSION, stage);
-        List<PotNeed> pots = new PotShares(shares).of(itemsOf(stage), handTime, flowTime);
-        List<StageResin> resins = new ArrayList<>();
-        double wetTime = handTime / crew + flowTime;
-        double styrene = 0;
-        for (PotNeed pot : pots) {
-            StageResin sized = sizing.size(pot);
-            resins.add(sized);
-            wetTime += sized.mixes().size() * mixingTime;
-            styrene += pot.styrene();
-        }
+    private StageWork laid(String name, List<StageGroup> stage, NeedShares shares, WorkTimes times) {
+        double handTime = times.of(Operation.GELCOAT, stage)
+                + times.of(Operation.LAY_UP, stage)
+                + times.of(Operation.CORE, stage);
+        List<PotNeed> pots = new PotShares(shares).laid(itemsOf(stage), handTime);
+        List<StageResin> resins = sized(pots);
         double bagging = times.of(Operation.BAGGING, stage) / crew;
         boolean bagsWet = stage.get(0).first().use().process() == Process.VACUUM_BAG;
         return new StageWork(
@@ -87,20 +89,62 @@ final class StageWorks {
                 name,
                 resins,
                 layers(stage, shares),
-                dryTime(stage, times) + (bagsWet ? 0 : bagging),
-                wetTime,
+                times.of(Operation.DRY_LAY_UP, stage) / crew + (bagsWet ? 0 : bagging),
+                handTime / crew + mixes(resins) * mixingTime,
                 bagsWet ? bagging : 0,
-                styrene);
+                Optional.empty(),
+                styrene(pots));
     }
 
-    private static double handTime(List<StageGroup> stage, WorkTimes times) {
-        double core = isInfused(stage) ? 0 : times.of(Operation.CORE, stage);
-        return times.of(Operation.GELCOAT, stage) + times.of(Operation.LAY_UP, stage) + core;
+    private StageWork infused(
+            String name, List<StageGroup> stage, NeedShares shares, WorkTimes times, StageFlow.Infused flow) {
+        double bedTime = times.of(Operation.CORE, stage);
+        List<PotNeed> pots = new PotShares(shares).infused(itemsOf(stage), bedTime, flow.draw());
+        List<StageResin> resins = sized(pots);
+        double dry = times.of(Operation.DRY_LAY_UP, stage) + bedTime + times.of(Operation.BAGGING, stage);
+        return new StageWork(
+                stage,
+                name,
+                resins,
+                layers(stage, shares),
+                dry / crew + bedMixes(pots, resins) * mixingTime,
+                mixingTime + flow.time().time(),
+                0,
+                Optional.of(flow.time()),
+                styrene(pots));
     }
 
-    private double dryTime(List<StageGroup> stage, WorkTimes times) {
-        double core = isInfused(stage) ? times.of(Operation.CORE, stage) : 0;
-        return (times.of(Operation.DRY_LAY_UP, stage) + core) / crew;
+    private List<StageResin> sized(List<PotNeed> pots) {
+        List<StageResin> resins = new ArrayList<>();
+        for (PotNeed pot : pots) {
+            resins.add(sizing.size(pot));
+        }
+        return resins;
+    }
+
+    private static int mixes(List<StageResin> resins) {
+        int mixes = 0;
+        for (StageResin resin : resins) {
+            mixes += resin.mixes().size();
+        }
+        return mixes;
+    }
+
+    /** The mixes that are spread before the infusion begins. */
+    private static int bedMixes(List<PotNeed> pots, List<StageResin> resins) {
+        int mixes = 0;
+        for (int i = 0; i < pots.size(); i++) {
+            mixes += pots.get(i).isDrawn() ? 0 : resins.get(i).mixes().size();
+        }
+        return mixes;
+    }
+
+    private static double styrene(List<PotNeed> pots) {
+        double sum = 0;
+        for (PotNeed pot : pots) {
+            sum += pot.styrene();
+        }
+        return sum;
     }
 
     private static boolean isInfused(List<StageGroup> stage) {

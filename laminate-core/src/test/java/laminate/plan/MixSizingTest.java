@@ -61,7 +61,7 @@ class MixSizingTest {
     /** Drawn in by vacuum, it takes as long with two as with one. */
     @Test
     void handsDoNotHastenAnInfusion() {
-        PotNeed drawn = new PotNeed(POLYESTER, new Dose(MEKP, 0.02), "laminate", 6, 0, 0, 3600);
+        PotNeed drawn = new PotNeed(POLYESTER, new Dose(MEKP, 0.02), "laminate", 6, 0, 0, Draw.even(3600));
 
         assertThat(sizing(4).size(drawn).mixes()).hasSize(8);
     }
@@ -342,6 +342,6 @@ class MixSizingTest {
     }
 
     private static PotNeed pot(Resin resin, Agent agent, double dose, double need, double handTime) {
-        return new PotNeed(resin, new Dose(agent, dose), "laminate", need, 0, handTime, 0);
+        return new PotNeed(resin, new Dose(agent, dose), "laminate", need, 0, handTime, Draw.NONE);
     }
 }

@@ -1,19 +1,15 @@
 package laminate.print.infuse;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.material.Figure;
 import laminate.part.infusion.FeedKind;
 import laminate.part.infusion.InfusionPath;
 import laminate.plan.infusion.Buckets;
-import laminate.plan.infusion.Fill;
 import laminate.plan.infusion.FlowFigures;
-import laminate.plan.infusion.GelMargin;
 import laminate.plan.infusion.HeldResin;
 import laminate.plan.infusion.HoseLoss;
 import laminate.plan.infusion.Infusion;
-import laminate.plan.infusion.LeakLimit;
 import laminate.plan.infusion.Reach;
 import laminate.print.Measures;
 import laminate.print.Report;
@@ -25,9 +21,11 @@ import laminate.unit.Unit;
 /** One infusion: when it is full, how far a feed reaches, where the front stands, and what all of it is reckoned from. */
 final class InfusionSection {
     private final Measures measures;
+    private final InfusionWords words;
 
     InfusionSection(Measures measures) {
         this.measures = measures;
+        this.words = new InfusionWords(measures);
     }
 
     void addTo(Report.Builder report, Infusion infusion) {
@@ -36,72 +34,26 @@ final class InfusionSection {
         addFront(report, infusion.fill().front());
         report.heading(3, "Reckoned from").grid(figures(infusion)).paragraph("1 µm² is 1e-12 m².");
         if (infusion.figures().isPermeabilityFromMemory()) {
-            report.paragraph("The permeability is an order of magnitude from memory: the fill time may be "
-                    + Measures.count(infusion.figures().permeabilityFactor().getAsDouble())
-                    + " times as long, or as short. Time a strip of your own layers before you trust it.");
+            report.paragraph(InfusionWords.fromMemory(infusion.figures()));
         }
         report.heading(3, "Resin outside the laminate").grid(held(infusion.held()));
         infusion.buckets().ifPresent(buckets -> addBuckets(report, buckets));
     }
 
     private void addFacts(Report.Builder report, Infusion infusion) {
-        report.fact("fills", fills(infusion));
-        report.fact("way", way(infusion.plan().path()));
-        report.fact("full after", fillTime(infusion.fill()));
-        report.fact("gels in", gelTime(infusion.gel()));
+        report.fact("fills", InfusionWords.fills(infusion));
+        report.fact("way", words.way(infusion.plan().path()));
+        report.fact("full after", InfusionWords.fillTime(infusion.fill()));
+        report.fact("gels in", InfusionWords.gelTime(infusion.gel()));
         if (infusion.fill().throughTime().isPresent()) {
             report.fact("soaks through", "in " + minutes(infusion.fill().throughTime()) + " min from one face");
         }
-        lag(infusion.fill()).ifPresent(lag -> report.fact("laminate lags", lag));
+        words.lag(infusion.fill()).ifPresent(lag -> report.fact("laminate lags", lag));
         infusion.reach()
                 .ifPresent(reach ->
                         report.fact("feed reaches", reach(reach, infusion.plan().path())));
         infusion.hose().ifPresent(hose -> report.fact("feed hose", hose(hose)));
-        report.fact("drop test", leak(infusion.leak()));
-    }
-
-    private static String fills(Infusion infusion) {
-        String zones = String.join(", ", infusion.zones());
-        String last = infusion.zones().size() > 1 ? "; " + infusion.figures().laminate() + " is full last" : "";
-        return infusion.count() == 1 ? zones + last : zones + ", " + infusion.count() + " alike, each by itself" + last;
-    }
-
-    private String way(InfusionPath path) {
-        String way = path.feed().word() + " feed, " + measures.size(path.flowLength()) + " from feed to vent";
-        if (path.feedRadius().isPresent()) {
-            way += ", feed at a radius of " + measures.size(path.feedRadius().getAsDouble());
-        }
-        return path.rise() == 0
-                ? way
-                : way + ", " + measures.size(Math.abs(path.rise())) + (path.rise() > 0 ? " uphill" : " downhill");
-    }
-
-    private static String fillTime(Fill fill) {
-        if (fill.time().isEmpty()) {
-            return "never";
-        }
-        String slowest = fill.slowest().isPresent() ? minutes(fill.slowest()) + " min" : "never";
-        return minutes(fill.time()) + " min; " + minutes(fill.quickest()) + " min to " + slowest
-                + " as permeability scatters by 40 % at best";
-    }
-
-    private static String gelTime(GelMargin gel) {
-        if (gel.gelTime().isEmpty()) {
-            return "not known";
-        }
-        Figure time = gel.gelTime().get();
-        return Measures.text(time.value(), Unit.MINUTE) + ", " + time.status().word() + "; "
-                + Measures.percent(gel.usableShare().value()) + " % of it may be used, " + minutes(gel.usableTime())
-                + " min";
-    }
-
-    private Optional<String> lag(Fill fill) {
-        return fill.lag().isEmpty()
-                ? Optional.empty()
-                : Optional.of(Measures.text(fill.lag().getAsDouble(), measures.length()) + " behind the flow mesh"
-                        + (fill.meshTime().isPresent()
-                                ? ", which is full after " + minutes(fill.meshTime()) + " min"
-                                : ""));
+        report.fact("drop test", InfusionWords.leak(infusion.leak()));
     }
 
     private String reach(Reach reach, InfusionPath path) {
@@ -125,26 +77,16 @@ final class InfusionSection {
                 + Measures.text(hose.delay(), Unit.MINUTE) + " longer for it";
     }
 
-    private static String leak(LeakLimit leak) {
-        return "pump shut off, the vacuum may fall by " + Measures.text(leak.drop(), Unit.MILLIBAR) + " in "
-                + Measures.text(leak.time(), Unit.MINUTE) + " (" + leak.source() + ", "
-                + leak.status().word() + ")";
-    }
-
     private void addFront(Report.Builder report, List<FrontPoint> front) {
         Table.Builder table = new Table.Builder(
                 Column.numbers("after", Unit.MINUTE.symbol()),
                 Column.numbers("front at", measures.length().symbol()));
         for (FrontPoint point : front) {
             table.row(
-                    Measures.beside(last(front), point.time(), Unit.MINUTE),
+                    Measures.beside(InfusionWords.last(front), point.time(), Unit.MINUTE),
                     Measures.number(point.position(), measures.length()));
         }
         report.heading(3, "The front, from the feed").grid(table.build());
-    }
-
-    private static double last(List<FrontPoint> front) {
-        return front.isEmpty() ? 0 : front.get(front.size() - 1).time();
     }
 
     private Table figures(Infusion infusion) {

@@ -2,14 +2,14 @@ package laminate.print.mix;
 
 import java.io.IOException;
 import java.util.List;
-import laminate.plan.JobSheet;
+import laminate.plan.infusion.MouldingPlan;
 import laminate.print.Printer;
 import laminate.print.Report;
 import laminate.print.ReportMarkdown;
 import laminate.unit.UnitSystem;
 
 /** Prints sheets of stages as Markdown, with a rule between the pages. */
-public final class JobSheetMarkdown implements Printer<JobSheet> {
+public final class JobSheetMarkdown implements Printer<MouldingPlan> {
     private final JobSheetReport reports;
     private final ReportMarkdown renderer = new ReportMarkdown();
 
@@ -23,10 +23,10 @@ public final class JobSheetMarkdown implements Printer<JobSheet> {
     }
 
     @Override
-    public void print(List<JobSheet> sheets, Appendable out) throws IOException {
+    public void print(List<MouldingPlan> plans, Appendable out) throws IOException {
         boolean first = true;
-        for (JobSheet sheet : sheets) {
-            for (Report page : reports.of(sheet)) {
+        for (MouldingPlan plan : plans) {
+            for (Report page : reports.of(plan)) {
                 out.append(first ? "" : "\n---\n\n");
                 first = false;
                 renderer.print(page, out);

@@ -2,6 +2,7 @@ package laminate.print.mix;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import laminate.estimate.Caution;
 import laminate.plan.JobSheet;
 import laminate.plan.JobSheet.Page;
@@ -12,6 +13,8 @@ import laminate.plan.MixPlan;
 import laminate.plan.Stage;
 import laminate.plan.StageLayer;
 import laminate.plan.StageResin;
+import laminate.plan.infusion.Infusion;
+import laminate.plan.infusion.MouldingPlan;
 import laminate.print.Measures;
 import laminate.print.Report;
 import laminate.print.Table;
@@ -39,18 +42,18 @@ public final class JobSheetReport {
     /**
      * Tells the sheets of a part.
      *
-     * @param sheet the sheets
+     * @param plan the plan of a moulding
      * @return a document for each stage, in order
      */
-    public List<Report> of(JobSheet sheet) {
+    public List<Report> of(MouldingPlan plan) {
         List<Report> reports = new ArrayList<>();
-        for (Page page : sheet.pages()) {
-            reports.add(page(sheet.plan(), page));
+        for (Page page : plan.jobSheet().pages()) {
+            reports.add(page(plan.mixes(), page, plan.infusionsOf(page.stage())));
         }
         return reports;
     }
 
-    private Report page(MixPlan plan, Page page) {
+    private Report page(MixPlan plan, Page page, List<Infusion> infusions) {
         Stage stage = page.stage();
         Report.Builder report = new Report.Builder()
                 .heading(
@@ -60,7 +63,8 @@ public final class JobSheetReport {
         addHead(report, plan, stage);
         report.bullets(page.cautions().stream().map(Caution::text).toList());
         report.heading(2, "Tick off").grid(steps(page));
-        report.heading(2, "Write down").grid(readings(page, MixWords.isOneDay(plan)));
+        new InfusionSheet(measures).addTo(report, stage, infusions);
+        report.heading(2, "Write down").grid(readings(page, MixWords.isOneDay(plan), infusions));
         return report.build();
     }
 
@@ -84,26 +88,35 @@ public final class JobSheetReport {
         Table.Builder table = new Table.Builder(Column.words("done"), Column.numbers("", ""), Column.words("what"));
         int number = 1;
         for (Step step : page.steps()) {
-            table.row(BOX, Integer.toString(number++), what(step, page.stage().kind()));
+            table.row(BOX, Integer.toString(number++), what(step, page.stage()));
         }
         return table.build();
     }
 
-    private String what(Step step, Stage.Kind kind) {
+    private String what(Step step, Stage stage) {
         if (step.mix().isPresent()) {
-            return when(step.mix().get(), kind) + weigh(step.mix().get());
+            return when(step.mix().get(), stage) + weigh(step.mix().get());
         }
         return step.layer().map(layer -> lay(step, layer)).orElse(step.action().words());
     }
 
     /** A hose that has drawn its bucket empty draws air. */
-    private static String when(Mix mix, Stage.Kind kind) {
+    private static String when(Mix mix, Stage stage) {
         if (mix.number() == 1) {
             return "";
         }
-        return kind == Stage.Kind.INFUSION
-                ? "before the hose has drawn the one before empty, "
-                : "when the one before is used up, ";
+        Optional<StageResin> drawn =
+                stage.drawn().filter(resin -> resin.resin().id().equals(mix.material()));
+        return drawn.map(resin -> "by minute " + MixWords.minutes(drawnBefore(mix, resin))
+                        + " of infusing, before the hose has drawn the one before empty, ")
+                .orElse("when the one before is used up, ");
+    }
+
+    private static double drawnBefore(Mix mix, StageResin resin) {
+        return resin.mixes().stream()
+                .limit(mix.number() - 1)
+                .mapToDouble(Mix::workTime)
+                .sum();
     }
 
     private String weigh(Mix mix) {
@@ -142,7 +155,7 @@ public final class JobSheetReport {
         return text.toString();
     }
 
-    private Table readings(Page page, boolean oneDay) {
+    private Table readings(Page page, boolean oneDay, List<Infusion> infusions) {
         Table.Builder table = new Table.Builder(
                 Column.words("reading"),
                 Column.words("in"),
@@ -152,14 +165,14 @@ public final class JobSheetReport {
             table.row(
                     reading.words(),
                     reading.dimension().map(this::unit).orElse(""),
-                    planned(reading, page.stage(), oneDay),
+                    planned(reading, page.stage(), oneDay, infusions),
                     BLANK);
         }
         return table.build();
     }
 
     /** What the plan expects of a reading, empty where it says nothing of it. */
-    private String planned(Reading reading, Stage stage, boolean oneDay) {
+    private String planned(Reading reading, Stage stage, boolean oneDay, List<Infusion> infusions) {
         return switch (reading) {
             case START -> MixWords.clock(stage.start(), oneDay);
             case END -> MixWords.clock(stage.end(), oneDay);
@@ -168,6 +181,8 @@ public final class JobSheetReport {
             case RESIN_USED ->
                 Measures.number(
                         stage.resins().stream().mapToDouble(StageResin::need).sum(), measures.mass());
+            case VACUUM -> InfusionSheet.vacuum(infusions);
+            case PRESSURE_DROP -> InfusionSheet.drop(infusions);
             default -> "";
         };
     }

@@ -2,7 +2,7 @@ package laminate.print.mix;
 
 import java.io.IOException;
 import java.util.List;
-import laminate.plan.JobSheet;
+import laminate.plan.infusion.MouldingPlan;
 import laminate.print.Printer;
 import laminate.print.Report;
 import laminate.print.ReportText;
@@ -10,7 +10,7 @@ import laminate.print.Style;
 import laminate.unit.UnitSystem;
 
 /** Prints sheets of stages as text, with a form feed between the pages, at which a printer begins a new one. */
-public final class JobSheetText implements Printer<JobSheet> {
+public final class JobSheetText implements Printer<MouldingPlan> {
     private final JobSheetReport reports;
     private final ReportText renderer;
 
@@ -28,10 +28,10 @@ public final class JobSheetText implements Printer<JobSheet> {
     }
 
     @Override
-    public void print(List<JobSheet> sheets, Appendable out) throws IOException {
+    public void print(List<MouldingPlan> plans, Appendable out) throws IOException {
         boolean first = true;
-        for (JobSheet sheet : sheets) {
-            for (Report page : reports.of(sheet)) {
+        for (MouldingPlan plan : plans) {
+            for (Report page : reports.of(plan)) {
                 out.append(first ? "" : "\f");
                 first = false;
                 renderer.print(page, out);

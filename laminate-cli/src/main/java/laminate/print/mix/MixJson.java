@@ -6,6 +6,7 @@ import java.util.List;
 import laminate.plan.Bond;
 import laminate.plan.ClockTime;
 import laminate.plan.FreshAir;
+import laminate.plan.InfusingTime;
 import laminate.plan.Mix;
 import laminate.plan.MixPlan;
 import laminate.plan.Stage;
@@ -87,6 +88,7 @@ public final class MixJson implements Printer<MixPlan> {
                 .field("dry_time_s", stage.dryTime())
                 .field("wet_time_s", stage.wetTime())
                 .field("bag_time_s", stage.bagTime());
+        stage.infusing().ifPresent(infusing -> print(infusing, json));
         print("start", stage.start(), json);
         print("end", stage.end(), json);
         stage.gelled().ifPresent(time -> print("gelled", time, json));
@@ -101,6 +103,23 @@ public final class MixJson implements Printer<MixPlan> {
         }
         json.end();
         Cautions.print(stage.cautions(), json);
+        json.end();
+    }
+
+    private static void print(InfusingTime infusing, JsonWriter json) {
+        json.key("infusing")
+                .object()
+                .field("time_s", infusing.time())
+                .field("by_flow_s", infusing.planned())
+                .field("by_labour_s", infusing.byLabour());
+        print("by_flow_zones", infusing.plannedZones(), json);
+        print("never_full_zones", infusing.neverFull(), json);
+        json.end();
+    }
+
+    private static void print(String key, List<String> zones, JsonWriter json) {
+        json.key(key).array();
+        zones.forEach(json::text);
         json.end();
     }
 

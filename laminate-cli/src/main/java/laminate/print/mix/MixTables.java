@@ -3,8 +3,11 @@ package laminate.print.mix;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import laminate.plan.Bond;
 import laminate.plan.ClockTime;
+import laminate.plan.InfusingTime;
 import laminate.plan.Mix;
 import laminate.plan.MixPlan;
 import laminate.plan.Stage;
@@ -98,7 +101,9 @@ record MixTables(Measures measures) {
                 "mixed_" + kg,
                 "laid_onto",
                 "gap_h",
-                "bond"));
+                "bond",
+                "infusing_by_flow_min",
+                "infusing_by_labour_min"));
         plans.forEach(plan -> plan.stages().forEach(stage -> stage(plan, stage, csv)));
     }
 
@@ -120,7 +125,13 @@ record MixTables(Measures measures) {
         csv.number(stage.resins().stream().mapToDouble(StageResin::need).sum(), measures.mass());
         csv.number(stage.resins().stream().mapToDouble(StageResin::mixed).sum(), measures.mass());
         bond(stage.bond(), csv);
-        csv.end();
+        csv.number(seconds(stage, InfusingTime::planned), Unit.MINUTE)
+                .number(seconds(stage, InfusingTime::byLabour), Unit.MINUTE)
+                .end();
+    }
+
+    private static OptionalDouble seconds(Stage stage, ToDoubleFunction<InfusingTime> of) {
+        return stage.infusing().stream().mapToDouble(of).findFirst();
     }
 
     private static void time(Optional<ClockTime> time, CsvWriter csv) {

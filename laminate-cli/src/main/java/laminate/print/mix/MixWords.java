@@ -2,11 +2,13 @@ package laminate.print.mix;
 
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import laminate.plan.ClockTime;
+import laminate.plan.InfusingTime;
 import laminate.plan.MixPlan;
 import laminate.plan.Stage;
 import laminate.plan.StageLayer;
@@ -51,6 +53,20 @@ final class MixWords {
 
     static String agent(StageResin resin) {
         return resin.dose().agent().id() + ", " + Measures.plain(resin.dose().ratio() * 100) + " %";
+    }
+
+    /** How long a stage is infused, and what tells so. */
+    static String infusing(InfusingTime infusing) {
+        List<String> texts = new ArrayList<>();
+        if (!infusing.plannedZones().isEmpty()) {
+            String zones = infusing.byLabour() > 0 ? " (" + String.join(", ", infusing.plannedZones()) + ")" : "";
+            texts.add(minutes(infusing.planned()) + " min by the flow of the planned infusion" + zones);
+        }
+        if (infusing.plannedZones().isEmpty() || infusing.byLabour() > 0) {
+            texts.add(minutes(infusing.byLabour()) + " min by the labour of the workshop, where "
+                    + (infusing.neverFull().isEmpty() ? "no infusion is planned" : "no planned infusion ever fills"));
+        }
+        return String.join("; ", texts);
     }
 
     /** What is laid, zone by zone: "lid 1 mat-300, 2 to 4 mat-450; rim 1 mat-450". */

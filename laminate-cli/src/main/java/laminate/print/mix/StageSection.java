@@ -46,6 +46,7 @@ final class StageSection {
         report.fact("lays", MixWords.layers(stage.layers()));
         report.fact("thickness", Measures.text(stage.thickness(), measures.length()));
         report.fact("work", work(stage));
+        stage.infusing().ifPresent(infusing -> report.fact("infusing", MixWords.infusing(infusing)));
         stage.bond().ifPresent(bond -> report.fact("laid onto", bond.text()));
     }
 

@@ -13,6 +13,7 @@ import laminate.part.infusion.InfusionPath;
 import laminate.part.infusion.InfusionPlan;
 import laminate.part.infusion.PermeabilitySource;
 import laminate.part.infusion.Preform;
+import laminate.plan.Inflow;
 import laminate.plan.infusion.Buckets;
 import laminate.plan.infusion.Fill;
 import laminate.plan.infusion.FlowFigures;
@@ -93,6 +94,7 @@ final class TestInfusions {
                 plan,
                 figures(name, OptionalDouble.empty()),
                 fill,
+                new Inflow(List.of(name), 2, List.of(200.0, 600.0, 1320.0)),
                 gel,
                 Optional.of(new Reach(2103, 1.98, 3.96, 3.15)),
                 Optional.of(new HoseLoss(2.6e-5, 31.7e3, 43)),
@@ -131,6 +133,7 @@ final class TestInfusions {
                 plan,
                 figures(name, OptionalDouble.of(3)),
                 fill,
+                new Inflow(List.of(name), 1, List.of()),
                 gel,
                 Optional.empty(),
                 Optional.empty(),

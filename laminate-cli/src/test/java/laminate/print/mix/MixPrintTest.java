@@ -3,8 +3,8 @@ package laminate.print.mix;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
-import laminate.plan.JobSheet;
 import laminate.plan.MixPlan;
+import laminate.plan.infusion.MouldingPlan;
 import laminate.print.Golden;
 import laminate.print.MarkdownPrinter;
 import laminate.print.Printer;
@@ -61,9 +61,9 @@ class MixPrintTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("sheets")
-    void printsTheSheetsThatWereAccepted(String name, Printer<JobSheet> printer, MixPlan plan) throws IOException {
+    void printsTheSheetsThatWereAccepted(String name, Printer<MouldingPlan> printer, MixPlan plan) throws IOException {
         StringBuilder printed = new StringBuilder();
-        printer.print(List.of(JobSheet.of(plan)), printed);
+        printer.print(List.of(TestPlans.sheet(plan)), printed);
         Golden.check(name, printed.toString());
     }
 }

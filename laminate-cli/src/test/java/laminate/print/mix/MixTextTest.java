@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
-import laminate.plan.JobSheet;
 import laminate.plan.MixPlan;
 import laminate.print.MarkdownPrinter;
 import laminate.print.Pages;
@@ -26,7 +25,7 @@ class MixTextTest {
         Pages.assertReadable(text(new TextPrinter<>(reports::doses, width, Style.PLAIN), TestPlans.all()), width);
         StringBuilder sheets = new StringBuilder();
         new JobSheetText(system, width, Style.PLAIN)
-                .print(TestPlans.all().stream().map(JobSheet::of).toList(), sheets);
+                .print(TestPlans.all().stream().map(TestPlans::sheet).toList(), sheets);
         Pages.assertReadable(sheets.toString().replace('\f', '\n'), width);
     }
 
@@ -59,7 +58,7 @@ class MixTextTest {
     @Test
     void aSheetBeginsANewPageForEachStage() throws IOException {
         StringBuilder text = new StringBuilder();
-        new JobSheetText(UnitSystem.SI, 80, Style.PLAIN).print(List.of(JobSheet.of(TestPlans.lid())), text);
+        new JobSheetText(UnitSystem.SI, 80, Style.PLAIN).print(List.of(TestPlans.sheet(TestPlans.lid())), text);
         List<String> pages = List.of(text.toString().split("\f"));
         assertThat(pages).hasSize(2);
         assertThat(pages.get(0)).startsWith("Bow locker lid, stage 1 of 2: gelcoat\n");

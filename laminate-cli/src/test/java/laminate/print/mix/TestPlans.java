@@ -11,13 +11,14 @@ import laminate.plan.Bond;
 import laminate.plan.ClockTime;
 import laminate.plan.DoseTable;
 import laminate.plan.FreshAir;
-import laminate.plan.JobSheet;
+import laminate.plan.InfusingTime;
 import laminate.plan.Mix;
 import laminate.plan.MixPlan;
 import laminate.plan.Stage;
 import laminate.plan.StageLayer;
 import laminate.plan.StageResin;
 import laminate.plan.Suggestion;
+import laminate.plan.infusion.MouldingPlan;
 import laminate.print.TestMaterials;
 import laminate.process.Dose;
 import laminate.process.Process;
@@ -99,8 +100,8 @@ final class TestPlans {
         return List.of(lid(), keel(), hostileNames());
     }
 
-    static JobSheet sheet(MixPlan plan) {
-        return JobSheet.of(plan);
+    static MouldingPlan sheet(MixPlan plan) {
+        return new MouldingPlan(plan, Optional.empty());
     }
 
     private static MixPlan plan(String part, int mouldings, List<Stage> stages, List<DoseTable> doses) {
@@ -138,6 +139,9 @@ final class TestPlans {
                 kind == Stage.Kind.INFUSION ? 3600 : 0,
                 1500,
                 number == 2 ? 600 : 0,
+                kind == Stage.Kind.INFUSION
+                        ? Optional.of(new InfusingTime(300, 900, List.of("keel"), List.of("rim")))
+                        : Optional.empty(),
                 new ClockTime(day, LocalTime.of(7 + number, 0)),
                 new ClockTime(day, LocalTime.of(7 + number, 25)),
                 Optional.of(new ClockTime(day, LocalTime.of(7 + number, 44, 59))),

@@ -1,5 +1,7 @@
 package laminate.plan.infusion;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import laminate.process.flow.Filling;
 import laminate.process.flow.FlowSegment;
@@ -16,9 +18,51 @@ import laminate.process.flow.FlowSegment;
  */
 record Drawn(FlowModel model, Filling filling, double lines, double bed, double left) implements DoubleUnaryOperator {
 
+    /** Into how many equal shares what is drawn is told: halves, thirds, quarters, fifths and sixths are among them. */
+    private static final int SHARES = 60;
+
+    /** So often is a time halved: to a millionth of the fill time. */
+    private static final int HALVINGS = 20;
+
+    /** When it is full (s). */
+    double end() {
+        return filling.fillTime().orElseThrow();
+    }
+
+    /** When each of the equal shares has been drawn, the last as it is full (s). */
+    List<Double> times() {
+        double total = applyAsDouble(end());
+        List<Double> times = new ArrayList<>();
+        double time = 0;
+        for (int share = 1; share < SHARES; share++) {
+            time = when(total * share / SHARES, time);
+            times.add(time);
+        }
+        times.add(end());
+        return times;
+    }
+
+    /** The root of what is drawn less a mass, which never falls: by halving. */
+    private double when(double mass, double from) {
+        double low = from;
+        double high = end();
+        if (applyAsDouble(low) >= mass) {
+            return low;
+        }
+        for (int step = 0; step < HALVINGS; step++) {
+            double middle = (low + high) / 2;
+            if (applyAsDouble(middle) >= mass) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+
     @Override
     public double applyAsDouble(double time) {
-        double end = filling.fillTime().orElseThrow();
+        double end = end();
         return time >= end ? lines + bed + left : lines + bed * wetted(filling.positionAt(time));
     }
 

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import laminate.estimate.Caution;
 import laminate.part.infusion.InfusionPlan;
+import laminate.plan.Inflow;
 
 /**
  * One infusion of a moulding: the resin let in once, under one bag.
@@ -15,6 +16,7 @@ import laminate.part.infusion.InfusionPlan;
  * @param plan the plan
  * @param figures what it is reckoned from
  * @param fill how the front runs
+ * @param inflow how the resin is drawn in, for a plan of its mixes
  * @param gel the fill time against the gel time
  * @param reach how far it gets within the usable time, empty where the gel time is not known
  * @param hose what the feed hose takes, empty where the plan has none
@@ -30,6 +32,7 @@ public record Infusion(
         InfusionPlan plan,
         FlowFigures figures,
         Fill fill,
+        Inflow inflow,
         GelMargin gel,
         Optional<Reach> reach,
         Optional<HoseLoss> hose,
@@ -45,6 +48,7 @@ public record Infusion(
         Objects.requireNonNull(plan, "plan");
         Objects.requireNonNull(figures, "figures");
         Objects.requireNonNull(fill, "fill");
+        Objects.requireNonNull(inflow, "inflow");
         Objects.requireNonNull(gel, "gel");
         Objects.requireNonNull(reach, "reach");
         Objects.requireNonNull(hose, "hose");

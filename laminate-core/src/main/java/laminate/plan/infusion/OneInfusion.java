@@ -12,6 +12,7 @@ import laminate.material.Figure;
 import laminate.material.Property;
 import laminate.material.Status;
 import laminate.part.infusion.InfusionPlan;
+import laminate.plan.Inflow;
 import laminate.process.LayUp;
 import laminate.process.Workshop;
 import laminate.process.flow.Filling;
@@ -98,19 +99,23 @@ final class OneInfusion {
         GelMargin margin = GelVerdict.of(fill, gel, GelVerdict.share(plan.margin()));
         List<InfusedZone> infused = infused();
         HeldResin held = HeldReading.of(plan, density().value(), area(), infused, workshop);
+        Optional<Drawn> drawn = drawn(model, filling, held, infused);
+        List<String> names = zones.stream().map(zone -> zone.zone().name()).toList();
+        int count = ofPart ? 1 : zones.get(0).zone().count();
         return new Infusion(
                 ofPart ? Optional.empty() : Optional.of(laminate.name()),
-                zones.stream().map(zone -> zone.zone().name()).toList(),
-                ofPart ? 1 : zones.get(0).zone().count(),
+                names,
+                count,
                 plan,
                 figures,
                 fill,
+                new Inflow(names, count, drawn.map(Drawn::times).orElse(List.of())),
                 margin,
                 reach(fills, margin),
                 fills.hose(),
                 leak(),
                 held,
-                buckets(model, filling, held, infused),
+                drawn.flatMap(this::buckets),
                 InfusionCautions.of(model, figures, fill, zones, workshop));
     }
 
@@ -168,8 +173,9 @@ final class OneInfusion {
                 .orElse(LeakLimit.USUAL);
     }
 
-    private Optional<Buckets> buckets(FlowModel model, Filling filling, HeldResin held, List<InfusedZone> infused) {
-        if (gel.time().isEmpty() || filling.fillTime().isEmpty()) {
+    /** Empty where it never fills. */
+    private static Optional<Drawn> drawn(FlowModel model, Filling filling, HeldResin held, List<InfusedZone> infused) {
+        if (filling.fillTime().isEmpty()) {
             return Optional.empty();
         }
         double bed = held.mesh().value();
@@ -177,11 +183,17 @@ final class OneInfusion {
             bed += zone.inPart() + zone.trimmed() + zone.bag() + zone.evaporated();
         }
         double left = held.catchPot().value() + held.bucket().value();
-        Drawn drawn = new Drawn(model, filling, held.lines(), bed, left);
+        return Optional.of(new Drawn(model, filling, held.lines(), bed, left));
+    }
+
+    private Optional<Buckets> buckets(Drawn drawn) {
+        if (gel.time().isEmpty()) {
+            return Optional.empty();
+        }
         BucketPlan mixes = new BucketPlan(
                 layUp.orElseThrow(),
                 gel.time().get().value(),
                 workshop.shopFloor().mixing());
-        return mixes.of(drawn, filling.fillTime().getAsDouble());
+        return mixes.of(drawn, drawn.end());
     }
 }

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import laminate.estimate.Caution;
 import laminate.estimate.PartEstimate;
+import laminate.plan.Inflow;
 
 /**
  * All infusions of a moulding.
@@ -32,6 +33,15 @@ public record PartInfusion(
      */
     public Optional<Infusion> ofPart() {
         return infusions.stream().filter(each -> each.zone().isEmpty()).findFirst();
+    }
+
+    /**
+     * How the resin of its infusions is drawn in, for {@link laminate.plan.MixPlanner#plan(PartEstimate, List)}.
+     *
+     * @return one for each infusion
+     */
+    public List<Inflow> inflows() {
+        return infusions.stream().map(Infusion::inflow).toList();
     }
 
     /**
