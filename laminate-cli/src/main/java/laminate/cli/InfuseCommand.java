@@ -51,7 +51,8 @@ final class InfuseCommand extends Command {
                 .exitCodeList(ExitCode.meanings(
                         "the results are written",
                         "a file cannot be used, or plans no infusion",
-                        "not full within the margin that the part file states; the results are written all the same"));
+                        "not full within the margin that the part file states, or not judged as the gel time is not known; the"
+                                + " results are written all the same"));
     }
 
     @Override

@@ -83,6 +83,23 @@ class InfuseCommandTest {
         assertThat(run.out()).containsPattern("too late|never full");
     }
 
+    /** The flow needs no gel time: it is told where the gel time is not known, and nothing is judged. */
+    @Test
+    void outsideTheGelTimesTheFillIsToldAndNotJudged() throws IOException {
+        Run run = laminate("infuse", deck, "--temperature", "40C", "--format", "json");
+
+        assertThat(run.out())
+                .contains("\"fill_time_s\": ", "\"verdict\": \"not judged\"", "is not known outside ", "at 40.0 °C")
+                .doesNotContain("gel_time_s", "usable_time_s");
+        assertThat(run.exitCode()).isEqualTo(ExitCode.DONE);
+        Path demanding = write("demanding.yaml", DECK + "  margin: 60 %\n");
+        Run asked = laminate("infuse", demanding, "--temperature", "40C");
+        assertThat(asked.exitCode())
+                .as("a margin that cannot be judged is not met")
+                .isEqualTo(ExitCode.REQUIREMENT_NOT_MET);
+        assertThat(asked.err()).startsWith("Deck: not judged: full after ").contains("is not known outside ");
+    }
+
     @Test
     void aPartThatPlansNoInfusionIsToldHowTo() throws IOException {
         Path idle = write("idle.yaml", DECK.substring(0, DECK.indexOf("infusion:\n")));

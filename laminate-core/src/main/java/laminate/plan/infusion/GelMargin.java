@@ -27,7 +27,7 @@ public record GelMargin(
         TOO_LATE("too late"),
         /** It never fills, whatever the gel time. */
         NEVER_FULL("never full"),
-        /** The gel time is not known. */
+        /** The gel time is not known, as at a temperature or dose that the resin's gel times do not reach. */
         NOT_JUDGED("not judged");
 
         private final String word;

@@ -1,12 +1,15 @@
 package laminate.plan.infusion;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import laminate.material.Figure;
 import laminate.process.Dose;
 import laminate.process.LayUp;
 import laminate.process.Workshop;
 import laminate.process.cure.GelTime;
 import laminate.process.cure.GelTimes;
+import laminate.process.cure.Span;
 import laminate.unit.Significant;
 
 /**
@@ -29,11 +32,10 @@ record GelReading(Optional<Figure> time, String why) {
         }
         double temperature = workshop.plannedTemperature();
         Optional<GelTime> found = times.find(temperature, dose.ratio());
-        String conditions = Significant.format(dose.ratio() * 100, 3) + " % at "
-                + Significant.format(temperature - 273.15, 3) + " °C";
         if (found.isEmpty()) {
-            return unknown("the gel times of " + pair + " do not reach " + conditions + ", but " + times.reach());
+            return unknown(outside(times, dose.ratio(), temperature, pair));
         }
+        String conditions = percent(dose.ratio()) + " at " + celsius(temperature);
         String assumed =
                 workshop.temperature().isPresent() ? "" : ", a temperature assumed as the workshop states none";
         return new GelReading(
@@ -42,6 +44,29 @@ record GelReading(Optional<Figure> time, String why) {
                         pair + ", " + conditions + assumed + ": " + found.get().source(),
                         found.get().status())),
                 "");
+    }
+
+    /** Nothing is read beyond the points: a resin may not cure there at all. */
+    private static String outside(GelTimes times, double dose, double temperature, String pair) {
+        List<Span> known = times.temperatures(dose);
+        String asked = "; here are " + percent(dose) + " at " + celsius(temperature);
+        if (known.isEmpty()) {
+            return "the gel time of " + pair + " is not known outside " + times.reach() + asked;
+        }
+        String spans = known.stream()
+                .map(span -> span.least() == span.most()
+                        ? celsius(span.least())
+                        : celsius(span.least()) + " to " + celsius(span.most()))
+                .collect(Collectors.joining(" and "));
+        return "the gel time of " + pair + " is not known outside " + spans + asked;
+    }
+
+    private static String percent(double dose) {
+        return Significant.format(dose * 100, 3) + " %";
+    }
+
+    private static String celsius(double kelvin) {
+        return Significant.format(kelvin - 273.15, 3) + " °C";
     }
 
     private static GelReading unknown(String why) {

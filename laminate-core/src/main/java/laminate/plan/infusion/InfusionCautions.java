@@ -37,13 +37,19 @@ final class InfusionCautions {
     }
 
     static List<Caution> of(
-            FlowModel model, FlowFigures figures, Fill fill, List<ZoneEstimate> zones, Workshop workshop) {
+            FlowModel model,
+            FlowFigures figures,
+            Fill fill,
+            List<ZoneEstimate> zones,
+            Workshop workshop,
+            boolean riseUnknown) {
         InfusionCautions found = new InfusionCautions(model, figures);
         found.porosity(zones);
         found.permeability();
         found.mesh(fill);
         found.compaction();
         found.viscosity(workshop);
+        found.rise(riseUnknown);
         found.cores(zones);
         found.stages(zones);
         found.fronts();
@@ -152,6 +158,14 @@ final class InfusionCautions {
                             + " °C: by each K colder polyester and vinylester are 4 to 7 % thicker, epoxy 7 to 10 %.",
                     "activation energies of flow, from memory",
                     Status.MEMORY);
+        }
+    }
+
+    private void rise(boolean unknown) {
+        if (unknown) {
+            cautions.add(common(
+                    "How soon the resin thickens is not known, as its gel time is not: the fill time is that of fresh resin, and"
+                            + " it may set on the way."));
         }
     }
 

@@ -116,7 +116,7 @@ final class OneInfusion {
                 leak(),
                 held,
                 drawn.flatMap(this::buckets),
-                InfusionCautions.of(model, figures, fill, zones, workshop));
+                InfusionCautions.of(model, figures, fill, zones, workshop, viscosity.isRiseUnknown()));
     }
 
     private FlowFigures figures(InfusedLaminate laminate, FlowBed bed) {

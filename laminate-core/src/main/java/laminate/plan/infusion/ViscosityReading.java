@@ -15,8 +15,9 @@ import laminate.process.flow.RisingViscosity;
  *
  * @param atStart μ₀ (Pa·s)
  * @param time τ, in which it grows by the factor e (s), empty where it stays
+ * @param isRiseUnknown whether it grows, but how soon is not known, as its gel time is not
  */
-record ViscosityReading(Figure atStart, Optional<Figure> time) {
+record ViscosityReading(Figure atStart, Optional<Figure> time, boolean isRiseUnknown) {
 
     static ViscosityReading of(ResinViscosity stated, Optional<LayUp> layUp, GelReading gel) {
         Optional<Resin> resin = layUp.map(LayUp::resin);
@@ -28,7 +29,8 @@ record ViscosityReading(Figure atStart, Optional<Figure> time) {
                                         .orElse(
                                                 "plies given directly name no resin, so that nothing tells its viscosity")
                                 + "; add viscosity: to the infusion, such as 0.2 Pa·s"));
-        return new ViscosityReading(atStart, time(stated, resin, gel));
+        Optional<Figure> time = time(stated, resin, gel);
+        return new ViscosityReading(atStart, time, rises(resin) && time.isEmpty());
     }
 
     /** Styrenic resins stay near flat until close to gel, others thicken from the start. */
@@ -36,13 +38,16 @@ record ViscosityReading(Figure atStart, Optional<Figure> time) {
         if (stated.riseTime().isPresent()) {
             return Optional.of(Figure.stated(stated.riseTime().getAsDouble()));
         }
-        boolean rises = resin.filter(each -> !each.family().isStyrenic()).isPresent();
         return gel.time()
-                .filter(known -> rises)
+                .filter(known -> rises(resin))
                 .map(known -> new Figure(
                         Viscosity.riseTime(known.value()),
                         "steady rise to 1000 times the viscosity at gel, from memory; gel time of " + known.source(),
                         Status.MEMORY));
+    }
+
+    private static boolean rises(Optional<Resin> resin) {
+        return resin.filter(each -> !each.family().isStyrenic()).isPresent();
     }
 
     RisingViscosity law() {

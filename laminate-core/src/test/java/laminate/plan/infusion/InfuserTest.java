@@ -300,12 +300,28 @@ class InfuserTest {
         Infusion cold = infused(WORKSHOP.withTemperature(278.15), metre(), roving());
         assertThat(cold.gel().verdict()).isEqualTo(Verdict.NOT_JUDGED);
         assertThat(cold.gel().reason())
-                .contains("do not reach 1.50 % at 5.00 °C")
-                .contains("15 °C");
+                .endsWith(
+                        "the gel time of vinylester with mekp is not known outside 15.0 °C to 25.0 °C; here are 1.50 % at 5.00 °C");
+        assertThat(cold.fill().time()).as("the flow needs no gel time").isPresent();
         assertThat(cold.reach()).isEmpty();
         assertThat(cold.buckets()).isEmpty();
         LayUp timeless = TestParts.INFUSED;
         assertThat(infused(metre(), roving(timeless)).gel().reason()).contains("no gel time of vinylester with mekp");
+    }
+
+    /** An epoxy thickens from the start, by its gel time; styrenic resins stay near flat until close to gel. */
+    @Test
+    void whereTheGelTimeIsNotKnownHowItThickensIsNotEither() {
+        assertThat(thickens(infused(WORKSHOP.withTemperature(278.15), metre(), roving(EPOXY_LAY_UP))))
+                .isTrue();
+        assertThat(thickens(infused(WORKSHOP, metre(), roving(EPOXY_LAY_UP)))).isFalse();
+        assertThat(thickens(infused(WORKSHOP.withTemperature(278.15), metre(), roving())))
+                .isFalse();
+    }
+
+    private static boolean thickens(Infusion infusion) {
+        return infusion.cautions().stream()
+                .anyMatch(caution -> caution.text().startsWith("How soon the resin thickens is not known"));
     }
 
     /** Half a metre takes 1316 s, 2193 s at the lower end of the scatter, of 3600 s to gel. */
