@@ -2,7 +2,9 @@ package laminate.compare;
 
 /** What is compared. All of the part are of one part. */
 public enum Measure {
-    /** Mean thickness of layers and cores, without coatings (m). */
+    /** Thickness of the layers and cores of a part, without coatings: the mean over the area of its zones (m). */
+    MEAN_THICKNESS("mean thickness", "m"),
+    /** Thickness of the layers and cores of a zone, without coatings (m). */
     THICKNESS("thickness", "m"),
     /** Mass of one finished part with its items (kg). */
     MASS("mass", "kg"),

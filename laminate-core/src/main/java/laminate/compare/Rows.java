@@ -30,7 +30,8 @@ final class Rows {
 
     private static Map<Measure, ToDoubleFunction<Alternative>> ofPart() {
         Map<Measure, ToDoubleFunction<Alternative>> measures = new LinkedHashMap<>();
-        measures.put(Measure.THICKNESS, way -> way.estimate().meanThickness().planned());
+        measures.put(
+                Measure.MEAN_THICKNESS, way -> way.estimate().meanThickness().planned());
         measures.put(Measure.MASS, way -> way.estimate().massEach().planned());
         measures.put(Measure.FIBRE_MASS_FRACTION, way -> way.estimate().fibreMassFraction());
         measures.put(Measure.FIBRE_VOLUME_FRACTION, way -> way.estimate().fibreVolumeFraction());

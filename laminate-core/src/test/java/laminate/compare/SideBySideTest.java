@@ -124,7 +124,8 @@ class SideBySideTest {
         int column = process.ordinal();
         assertThat(THREE.alternatives().get(column).estimate()).isEqualTo(alone);
         Map<Measure, Double> expected = Map.ofEntries(
-                Map.entry(Measure.THICKNESS, alone.zones().get(0).laminate().thickness()),
+                Map.entry(
+                        Measure.MEAN_THICKNESS, alone.zones().get(0).laminate().thickness()),
                 Map.entry(Measure.MASS, alone.mass().planned()),
                 Map.entry(Measure.FIBRE_MASS_FRACTION, alone.zones().get(0).fibreMassFraction()),
                 Map.entry(Measure.FIBRE_VOLUME_FRACTION, alone.zones().get(0).fibreVolumeFraction()),
@@ -195,7 +196,7 @@ class SideBySideTest {
     @Test
     void theSameReinforcementIsThinnerAndSofterWhenPressed() {
         for (Measure falling : List.of(
-                Measure.THICKNESS, Measure.MASS, Measure.VOID_FRACTION, Measure.RESIN_IN_PART, Measure.STYRENE)) {
+                Measure.MEAN_THICKNESS, Measure.MASS, Measure.VOID_FRACTION, Measure.RESIN_IN_PART, Measure.STYRENE)) {
             assertThat(THREE.row(falling).difference(1).orElseThrow())
                     .as(falling.words())
                     .isNegative();

@@ -36,7 +36,7 @@ record Scale(Measures measures) {
 
     private Unit unit(Measure measure) {
         return switch (measure) {
-            case THICKNESS, DEFLECTION -> measures.length();
+            case MEAN_THICKNESS, THICKNESS, DEFLECTION -> measures.length();
             case MASS, FIBRE, RESIN_IN_PART, RESIN_TO_MIX, RESIN_WASTE, SHEET_WASTE -> measures.mass();
             case MASS_PER_AREA -> measures.arealMass();
             case FIBRE_MASS_FRACTION, FIBRE_VOLUME_FRACTION, VOID_FRACTION -> Unit.PERCENT;
