@@ -89,7 +89,7 @@ final class CheckCommand extends Command {
                     + " strain-xy, curvature-x, curvature-y, curvature-xy; its other loads stay. For json, and csv with"
                     + " --table surface.");
     private final OptionSpec rays =
-            option("--rays", "NUMBER", Integer.class, "Points of the failure surface, " + RAYS + " if not given.");
+            option("--rays", "NUMBER", new WholeNumber(), "Points of the failure surface, " + RAYS + " if not given.");
     private final PageOptions page = new PageOptions(
             this,
             new Words<>(CheckCsv.Which.values(), CheckCsv.Which::word),

@@ -34,6 +34,7 @@ final class JobSheetCommand extends Command {
                 ? new JobSheetText(page.system(), page.width(), page.style())
                 : new JobSheetMarkdown(page.system());
         List<MouldingPlan> plans = parts.each(shop.addTo(parts.overrides()), shop::plan);
-        return print(page.file(), out -> printer.print(plans, out));
+        print(page.file(), out -> printer.print(plans, out));
+        return shop.verdict(plans.stream().map(MouldingPlan::mixes).toList());
     }
 }

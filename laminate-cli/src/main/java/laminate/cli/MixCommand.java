@@ -45,8 +45,7 @@ final class MixCommand extends Command {
         Printer<MixPlan> printer = printer();
         List<MixPlan> plans = parts.each(shop.addTo(parts.overrides()), this::plan);
         print(page.file(), out -> printer.print(plans, out));
-        tellWhatDoesNotFit(plans);
-        return ExitCode.DONE;
+        return isSet(doseTable) ? ExitCode.DONE : shop.verdict(plans);
     }
 
     private void checkUsage() {
@@ -63,17 +62,6 @@ final class MixCommand extends Command {
     private MixPlan plan(Job job) {
         // The table for the wall tells all temperatures, whatever today's.
         return isSet(doseTable) ? shop.planAnyway(job).mixes() : shop.plan(job).mixes();
-    }
-
-    /** Whoever does not read the plan is told as well that it cannot be followed as it stands. */
-    private void tellWhatDoesNotFit(List<MixPlan> plans) {
-        for (MixPlan plan : plans) {
-            if (!plan.fits() && !isSet(doseTable)) {
-                spec().commandLine()
-                        .getErr()
-                        .println(plan.part() + ": not every stage has mixes that fit; the plan says why");
-            }
-        }
     }
 
     private Printer<MixPlan> printer() {

@@ -46,7 +46,7 @@ final class PageOptions {
     }
 
     private static OptionSpec width(Command command) {
-        return command.option("--width", "COLUMNS", Integer.class, "Widest line of the text, 80 if not given.");
+        return command.option("--width", "COLUMNS", new WholeNumber(), "Widest line of the text, 80 if not given.");
     }
 
     /** Refuses options that do not go together, and a result that would overwrite what is to be read. */

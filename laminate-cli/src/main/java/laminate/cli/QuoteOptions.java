@@ -59,7 +59,7 @@ final class QuoteOptions {
                 "TABLE",
                 new Words<>(QuoteCsv.Which.values(), QuoteCsv.Which::word),
                 "Table of the CSV: prices (the default), build-up or sensitivity.");
-        width = command.option("--width", "COLUMNS", Integer.class, "Widest line of the text, 80 if not given.");
+        width = command.option("--width", "COLUMNS", new WholeNumber(), "Widest line of the text, 80 if not given.");
         output = command.output();
     }
 

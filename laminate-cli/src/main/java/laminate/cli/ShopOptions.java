@@ -2,11 +2,13 @@ package laminate.cli;
 
 import java.time.LocalTime;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import laminate.file.Job;
 import laminate.file.Overrides;
+import laminate.plan.MixPlan;
 import laminate.plan.Stage;
 import laminate.plan.StageResin;
 import laminate.plan.infusion.MouldingPlan;
@@ -28,8 +30,21 @@ final class ShopOptions {
     /** Declares the options of a command. */
     ShopOptions(Command command) {
         this.command = command;
+        command.spec()
+                .usageMessage()
+                .exitCodeListHeading("%nExit codes:%n")
+                .exitCodeList(
+                        ExitCode.meanings(
+                                "the results are written",
+                                "a file cannot be used, or a gel time is not known at the temperature or dose",
+                                "no mix of a stage is used up in time by the hands, dose, temperature, scales and share of the gel"
+                                        + " time that the files state or leave as usual; the results are written all the same"));
         temperature = temperature(command);
-        hands = command.option("--hands", "NUMBER", Integer.class, "How many laminate together.");
+        hands = command.option(
+                "--hands",
+                "NUMBER",
+                new WholeNumber(),
+                "How many laminate together, 1 to " + ShopFloor.LARGEST_CREW + ".");
         start = command.option("--start", "TIME", new Clock(), "When work begins, as 08:00.");
         pumpStroke = command.option(
                 "--pump-stroke",
@@ -48,7 +63,11 @@ final class ShopOptions {
     }
 
     void check() {
-        command.refuse(crew().orElse(1) < 1, "--hands must be 1 or more, not " + crew().orElse(1));
+        int asked = crew().orElse(1);
+        command.refuse(
+                asked < 1 || asked > ShopFloor.LARGEST_CREW,
+                "--hands must be 1 to " + ShopFloor.LARGEST_CREW + ", not " + asked
+                        + ": it is how many laminate together on one moulding");
         double stroke = Command.given(pumpStroke, Double.class).orElse(1.0);
         command.refuse(!(stroke > 0), "--pump-stroke must be above zero");
     }
@@ -91,6 +110,24 @@ final class ShopOptions {
     /** The plan of a job, though no gel time be known. */
     MouldingPlan planAnyway(Job job) {
         return MouldingPlan.of(job.estimate(), workshop(job));
+    }
+
+    /**
+     * What plans come to: whoever does not read them is told as well that one cannot be followed as it stands, but only
+     * after they are written.
+     */
+    int verdict(List<MixPlan> plans) {
+        int exitCode = ExitCode.DONE;
+        for (MixPlan plan : plans) {
+            if (!plan.fits()) {
+                command.spec()
+                        .commandLine()
+                        .getErr()
+                        .println(plan.part() + ": not every stage has mixes that fit; the plan says why");
+                exitCode = ExitCode.REQUIREMENT_NOT_MET;
+            }
+        }
+        return exitCode;
     }
 
     /** The workshop of a job with the hours and the pump that are asked for. */

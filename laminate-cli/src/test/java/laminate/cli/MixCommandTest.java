@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -112,9 +113,33 @@ class MixCommandTest {
     @Test
     void aStageThatHasNoMixIsToldBesideThePlan() {
         Run run = laminate("mix", lid, "--temperature", "30C", "--pump-stroke", "100ml");
-        assertThat(run.exitCode()).isEqualTo(ExitCode.DONE);
+        assertThat(run.exitCode()).isEqualTo(ExitCode.REQUIREMENT_NOT_MET);
         assertThat(run.err().lines()).containsExactly("Lid: not every stage has mixes that fit; the plan says why");
         assertThat(run.out()).contains("mixes fit    no, not in stage 1", "- No mix fits: ");
+        Run sheets = laminate("jobsheet", lid, "--temperature", "30C", "--pump-stroke", "100ml");
+        assertThat(sheets.exitCode()).isEqualTo(ExitCode.REQUIREMENT_NOT_MET);
+        assertThat(sheets.err()).isEqualTo(run.err());
+        assertThat(sheets.out()).contains("No mix fits: ");
+        assertThat(laminate("mix", lid, "--dose-table", "--temperature", "30C", "--pump-stroke", "100ml")
+                        .exitCode())
+                .as("the table for the wall is no plan")
+                .isEqualTo(ExitCode.DONE);
+    }
+
+    @Test
+    void theHelpTellsTheExitCodes() {
+        for (String command : List.of("mix", "jobsheet")) {
+            assertThat(laminate(command, "--help").out()).contains("Exit codes:", "  3   no mix of a stage is used up");
+        }
+    }
+
+    @Test
+    void handsAreWholeAndNoMoreThanGetRoundAMould() {
+        assertThat(laminate("mix", lid, "--hands", "1.5").err())
+                .contains("'--hands': '1.5' is not a whole number of up to nine digits, as 2");
+        assertThat(laminate("mix", lid, "--hands", "1000").err())
+                .startsWith("laminate: --hands must be 1 to 100, not 1000: it is how many laminate together");
+        assertThat(laminate("mix", lid, "--hands", "100").exitCode()).isEqualTo(ExitCode.DONE);
     }
 
     @ParameterizedTest
@@ -128,6 +153,9 @@ class MixCommandTest {
                 "--temperature 20kg",
                 "--hands 0",
                 "--hands two",
+                "--hands 1.5",
+                "--hands 101",
+                "--width 80.5",
                 "--start noon",
                 "--start 25:00",
                 "--pump-stroke 0ml",

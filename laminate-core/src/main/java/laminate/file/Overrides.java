@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import laminate.process.Process;
+import laminate.process.ShopFloor;
 
 /**
  * What a user asks for instead of what the part file states.
@@ -52,8 +53,8 @@ public record Overrides(
         if (temperature.isPresent() && !(temperature.getAsDouble() > 0 && Double.isFinite(temperature.getAsDouble()))) {
             throw new IllegalArgumentException("a temperature must be above 0 K, not " + temperature.getAsDouble());
         }
-        if (crew.isPresent() && crew.getAsInt() < 1) {
-            throw new IllegalArgumentException("a crew is one or more, not " + crew.getAsInt());
+        if (crew.isPresent() && (crew.getAsInt() < 1 || crew.getAsInt() > ShopFloor.LARGEST_CREW)) {
+            throw new IllegalArgumentException("a crew is 1 to " + ShopFloor.LARGEST_CREW + ", not " + crew.getAsInt());
         }
     }
 

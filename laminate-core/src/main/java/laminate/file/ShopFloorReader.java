@@ -1,6 +1,7 @@
 package laminate.file;
 
 import static laminate.file.Reading.mapping;
+import static laminate.file.Scalars.decimal;
 import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.quantity;
 
@@ -10,13 +11,17 @@ import java.util.Optional;
 import laminate.material.Figure;
 import laminate.process.Mixing;
 import laminate.process.WorkingDay;
+import laminate.process.cure.Styrene;
 import laminate.unit.DateText;
 import laminate.unit.Dimension;
+import laminate.unit.Quantity;
+import laminate.unit.Significant;
 
 /** Reads how a workshop mixes, its working day and its limit of styrene in the air. */
 final class ShopFloorReader {
 
     private static final Reading<Double> MASS = quantity(Dimension.MASS, Bounds.POSITIVE);
+    private static final String PPM = "ppm";
     private static final double DAY = 24 * 3600;
 
     private ShopFloorReader() {}
@@ -76,9 +81,27 @@ final class ShopFloorReader {
     }
 
     static Reading<Figure> styreneLimit() {
-        return quantity(
-                        Dimension.DENSITY,
-                        Bounds.above(0, 0.01, "more than zero and up to 10000 mg/m³; a limit is some 50 to 500 mg/m³"))
+        return Bounds.above(0, 0.01, "more than zero and up to 10000 mg/m³; a limit is some 50 to 500 mg/m³")
+                .limit(concentration())
                 .map(Figure::stated);
+    }
+
+    /** Limits are often told in parts per million, whose mass depends on the temperature they are told at. */
+    private static Reading<Double> concentration() {
+        return new ScalarReading<>() {
+            @Override
+            Double of(String text) {
+                String limit = text.strip();
+                if (limit.endsWith(PPM)) {
+                    String number = limit.substring(0, limit.length() - PPM.length());
+                    double mass = Styrene.ofPartsPerMillion(decimal(number.strip()));
+                    throw new IllegalArgumentException(Complaints.shown(text)
+                            + " is a share of the volume; a mass by volume is accepted: 1 ppm of styrene is "
+                            + Significant.format(Styrene.PPM * 1e6, 3) + " mg/m³ at 25 °C and 1013 mbar, so write "
+                            + Significant.format(mass * 1e6, 3) + " mg/m³");
+                }
+                return Quantity.parse(text, Dimension.DENSITY);
+            }
+        };
     }
 }

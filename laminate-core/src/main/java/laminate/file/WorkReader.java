@@ -31,7 +31,6 @@ final class WorkReader {
 
     private static final List<String> COUNTED_BY_LAYER =
             List.of(Operation.LAY_UP, Operation.DRY_LAY_UP, Operation.CORE);
-    private static final int LARGEST_CREW = 100;
     private static final Bounds CURE = Bounds.between(0, 30 * 24 * 3600.0, "zero to 30 days");
     private static final String CURING = "cure";
     private static final List<Dimension> TIMES =
@@ -81,7 +80,7 @@ final class WorkReader {
 
     private Hands ownLabour(Fields in) {
         var rate = in.optional("rate", rate());
-        var crew = in.orElse("crew", wholeNumber(1, LARGEST_CREW), Hands.USUAL.crew());
+        var crew = in.orElse("crew", wholeNumber(1, ShopFloor.LARGEST_CREW), Hands.USUAL.crew());
         var paid = in.orElse("paid", number(Bounds.between(1, 3, "1 to 3, paid hours for an hour of work")), 1.0);
         var learning = in.orElse("learning", later(() -> PricingReader.learning()), Hands.USUAL.learning());
         var cure = in.orElse("cure", quantity(Dimension.TIME, CURE), Hands.USUAL.cure());

@@ -7,12 +7,15 @@ import laminate.material.Figure;
 /**
  * Hands, scales and hours of a workshop: what a plan of stages and mixes goes by.
  *
- * @param crew how many laminate together
+ * @param crew how many laminate together, 1 to {@link #LARGEST_CREW}
  * @param mixing how resin is mixed
  * @param day the working day
  * @param styreneLimit the exposure limit of styrene in the air (kg/m³), empty for the usual
  */
 public record ShopFloor(int crew, Mixing mixing, WorkingDay day, Optional<Figure> styreneLimit) {
+
+    /** More do not laminate together on one moulding; the largest hulls take a few dozen (common practice, no source). */
+    public static final int LARGEST_CREW = 100;
 
     /** A workshop that states nothing: one person. */
     public static final ShopFloor USUAL = new ShopFloor(1, Mixing.USUAL, WorkingDay.USUAL, Optional.empty());
@@ -20,14 +23,14 @@ public record ShopFloor(int crew, Mixing mixing, WorkingDay day, Optional<Figure
     /**
      * Checks the values.
      *
-     * @throws IllegalArgumentException if nobody works or the limit is not above zero
+     * @throws IllegalArgumentException if the crew is not 1 to {@link #LARGEST_CREW} or the limit is not above zero
      */
     public ShopFloor {
         Objects.requireNonNull(mixing, "mixing");
         Objects.requireNonNull(day, "day");
         Objects.requireNonNull(styreneLimit, "styreneLimit");
-        if (crew < 1) {
-            throw new IllegalArgumentException("a crew is one or more, not " + crew);
+        if (crew < 1 || crew > LARGEST_CREW) {
+            throw new IllegalArgumentException("a crew is 1 to " + LARGEST_CREW + ", not " + crew);
         }
         if (styreneLimit.isPresent() && !(styreneLimit.get().value() > 0)) {
             throw new IllegalArgumentException("a styrene limit must be above zero, not "
@@ -40,7 +43,7 @@ public record ShopFloor(int crew, Mixing mixing, WorkingDay day, Optional<Figure
      *
      * @param hands how many laminate together
      * @return the shop floor
-     * @throws IllegalArgumentException if nobody works
+     * @throws IllegalArgumentException if the crew is not 1 to {@link #LARGEST_CREW}
      */
     public ShopFloor withCrew(int hands) {
         return new ShopFloor(hands, mixing, day, styreneLimit);

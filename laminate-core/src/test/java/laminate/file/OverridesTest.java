@@ -154,6 +154,6 @@ class OverridesTest {
     void impossibleValuesAreRefused() {
         assertThatThrownBy(() -> Overrides.NONE.withTemperature(-1)).hasMessageContaining("above 0 K, not -1.0");
         assertThatThrownBy(() -> Overrides.NONE.withTemperature(Double.NaN)).hasMessageContaining("NaN");
-        assertThatThrownBy(() -> Overrides.NONE.withCrew(0)).hasMessageContaining("one or more, not 0");
+        assertThatThrownBy(() -> Overrides.NONE.withCrew(0)).hasMessageContaining("1 to 100, not 0");
     }
 }

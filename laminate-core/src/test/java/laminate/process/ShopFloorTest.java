@@ -50,7 +50,8 @@ class ShopFloorTest {
     void whatIsBeyondADayOrBelowNothingIsRefused() {
         assertThatThrownBy(() -> new WorkingDay(LocalTime.NOON, 86_401))
                 .hasMessageContaining("at most 86400 s long, not 86401");
-        assertThatThrownBy(() -> ShopFloor.USUAL.withCrew(0)).hasMessage("a crew is one or more, not 0");
+        assertThatThrownBy(() -> ShopFloor.USUAL.withCrew(0)).hasMessage("a crew is 1 to 100, not 0");
+        assertThatThrownBy(() -> ShopFloor.USUAL.withCrew(101)).hasMessage("a crew is 1 to 100, not 101");
         assertThatThrownBy(() -> new ShopFloor(1, Mixing.USUAL, WorkingDay.USUAL, Optional.of(Figure.stated(0))))
                 .hasMessageContaining("a styrene limit must be above zero, not 0.0 kg/m³");
         assertThatThrownBy(() -> new Mixing(
