@@ -126,6 +126,40 @@ class MixCommandTest {
                 .isEqualTo(ExitCode.DONE);
     }
 
+    /** Lids that are filled by themselves, a hatch whose resin sets on the way, and a rim of which nothing is planned. */
+    @Test
+    void thePageOfAStageShowsEachOfItsInfusions(@TempDir Path folder) throws IOException {
+        Path lids = Files.writeString(folder.resolve("lids.yaml"), """
+                part: Lids
+                process: infusion
+                resin: epoxy-infusion
+                workshop: {temperature: 20 °C, labour: {crew: 2}}
+                schedules: {shell: [{reinforcement: biaxial-600, times: 4}]}
+                zones:
+                  - name: lid
+                    count: 2
+                    area: 0.5 m²
+                    layers: [{schedule: shell}]
+                    infusion: {feed: line, flow-length: 0.4 m, vacuum: 900 mbar, permeability: 1e-10 m²}
+                  - name: hatch
+                    area: 0.5 m²
+                    layers: [{schedule: shell}]
+                    infusion: {feed: line, flow-length: 40 m, vacuum: 850 mbar, permeability: typical}
+                  - {name: rim, area: 0.2 m², layers: [{schedule: shell}]}
+                """);
+
+        Run run = laminate("jobsheet", lids, "--format", "markdown");
+
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .contains("by minute ", "## Infusion of lid", "2 alike, each by itself", "| vacuum | mbar | 900 and 850 |")
+                .contains("## Infusion of hatch", "| full after | never |", "order of magnitude from memory")
+                .contains("min by the flow of the planned infusion (lid); ", "none is planned or it never fills")
+                .contains("| pressure lost in the drop test | mbar | 10.0 |");
+        assertThat(laminate("mix", lids, "--format", "json").out())
+                .contains("\"by_flow_zones\": [", "\"never_full_zones\": [", "\"by_labour_s\": ");
+    }
+
     @Test
     void theHelpTellsTheExitCodes() {
         for (String command : List.of("mix", "jobsheet")) {
