@@ -152,7 +152,11 @@ class MixCommandTest {
 
         assertThat(run.err()).isEmpty();
         assertThat(run.out())
-                .contains("by minute ", "## Infusion of lid", "2 alike, each by itself", "| vacuum | mbar | 900 and 850 |")
+                .contains(
+                        "by minute ",
+                        "## Infusion of lid",
+                        "2 alike, each by itself",
+                        "| vacuum | mbar | 900 and 850 |")
                 .contains("## Infusion of hatch", "| full after | never |", "order of magnitude from memory")
                 .contains("min by the flow of the planned infusion (lid); ", "none is planned or it never fills")
                 .contains("| pressure lost in the drop test | mbar | 10.0 |");

@@ -5,6 +5,8 @@ import laminate.part.Layer;
 import laminate.process.Process;
 import laminate.process.Range;
 import laminate.theory.Ply;
+import laminate.theory.Worked;
+import laminate.theory.WorkedMixture;
 
 /**
  * A layer as it lies in the part; masses and thickness are per area of the layer itself, without laps.
@@ -92,5 +94,24 @@ public record LaidLayer(
      */
     public double fibreVolumeFraction() {
         return fibreVolume / thickness.planned();
+    }
+
+    /**
+     * How resin, fibre content and thickness hang together, with the numbers of this layer. Each holds whichever of them was
+     * stated: where it is the thickness, say, the fibre mass fraction follows from it.
+     *
+     * @return the formulas in the order that they build on each other, none for a layer that is not reinforced
+     */
+    public List<Worked> worked() {
+        if (!isReinforced() || layer.laying().isEmpty()) {
+            return List.of();
+        }
+        double fibreDensity = fibreMass / fibreVolume;
+        double resinDensity = layer.laying().get().resin().densityCured();
+        double psi = fibreMassFraction();
+        return List.of(
+                WorkedMixture.resinMass(fibreMass, psi),
+                WorkedMixture.fibreVolumeFraction(psi, fibreDensity, resinDensity, voids),
+                WorkedMixture.thickness(fibreMass, fibreVolumeFraction(), fibreDensity));
     }
 }

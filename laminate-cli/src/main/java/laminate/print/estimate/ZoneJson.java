@@ -4,6 +4,7 @@ import laminate.estimate.LaidCoating;
 import laminate.estimate.LaidLayer;
 import laminate.estimate.ZoneEstimate;
 import laminate.print.JsonWriter;
+import laminate.print.WorkedJson;
 import laminate.theory.Deformation;
 import laminate.theory.EngineeringConstants;
 import laminate.theory.Laminate;
@@ -65,6 +66,7 @@ final class ZoneJson {
             json.field("fibre_mass_fraction", laid.fibreMassFraction())
                     .field("fibre_volume_fraction", laid.fibreVolumeFraction())
                     .field("void_fraction", laid.voids());
+            WorkedJson.print(laid.worked(), json);
         }
         json.end();
     }

@@ -64,7 +64,9 @@ final class MixWords {
         }
         if (infusing.plannedZones().isEmpty() || infusing.byLabour() > 0) {
             texts.add(minutes(infusing.byLabour()) + " min by the labour of the workshop, where "
-                    + (infusing.neverFull().isEmpty() ? "no infusion is planned" : "none is planned or it never fills"));
+                    + (infusing.neverFull().isEmpty()
+                            ? "no infusion is planned"
+                            : "none is planned or it never fills"));
         }
         return String.join("; ", texts);
     }
