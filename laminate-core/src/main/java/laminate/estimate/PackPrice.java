@@ -14,6 +14,7 @@ import laminate.unit.Money;
  * @param width width of a roll or sheet (m), empty where not stated
  * @param length length of a roll or sheet (m), empty where not stated
  * @param thickness thickness of a sheet of core (m); empty where it does not matter
+ * @param minimum the least number of them that is sold, from 1
  */
 public record PackPrice(
         String name,
@@ -21,11 +22,13 @@ public record PackPrice(
         Money price,
         OptionalDouble width,
         OptionalDouble length,
-        OptionalDouble thickness) {
+        OptionalDouble thickness,
+        int minimum) {
     /**
      * Checks the pack.
      *
-     * @throws IllegalArgumentException if the name is blank, or the amount, the price or a size is not above zero
+     * @throws IllegalArgumentException if the name is blank, the amount, the price or a size is not above zero, or the least
+     *     number below 1
      */
     public PackPrice {
         Objects.requireNonNull(price, "price");
@@ -39,6 +42,30 @@ public record PackPrice(
         if (!(isPositive(width) && isPositive(length) && isPositive(thickness))) {
             throw new IllegalArgumentException("pack " + name + " has a size that is not above zero");
         }
+        if (minimum < 1) {
+            throw new IllegalArgumentException("pack " + name + " is sold from a number of 1 or more, not " + minimum);
+        }
+    }
+
+    /**
+     * A pack of which one is sold.
+     *
+     * @param name what it is called on an order
+     * @param amount how much is in it
+     * @param price what one costs
+     * @param width width of a roll or sheet (m), empty where not stated
+     * @param length length of a roll or sheet (m), empty where not stated
+     * @param thickness thickness of a sheet of core (m); empty where it does not matter
+     * @throws IllegalArgumentException if the name is blank, or the amount, the price or a size is not above zero
+     */
+    public PackPrice(
+            String name,
+            Amount amount,
+            Money price,
+            OptionalDouble width,
+            OptionalDouble length,
+            OptionalDouble thickness) {
+        this(name, amount, price, width, length, thickness, 1);
     }
 
     /**

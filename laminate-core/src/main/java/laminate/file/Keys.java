@@ -90,7 +90,7 @@ enum Keys {
 
     PRICES("price file", "currency date prices"),
     PRICE("price", "material price roll packs minimum lead-time shelf-life"),
-    PACK("pack", "pack amount width length thickness price"),
+    PACK("pack", "pack amount width length thickness price minimum"),
     ROLL("roll", "width length mass"),
 
     STOCK("stock file", "stock"),

@@ -55,6 +55,7 @@ final class SupplyReader {
         var length = in.optional("length", LENGTH);
         var thickness = in.optional("thickness", LENGTH);
         var price = in.required("price", Scalars.money(currency));
+        var minimum = in.orElse("minimum", Scalars.pieces(), 1);
         in.requireSound();
         if (amount.get().isEmpty() && (width.get().isEmpty() || length.get().isEmpty())) {
             throw new IllegalArgumentException(
@@ -68,7 +69,8 @@ final class SupplyReader {
                 price.get(),
                 orNone(width.get()),
                 orNone(length.get()),
-                orNone(thickness.get()));
+                orNone(thickness.get()),
+                minimum.get());
     }
 
     /** The price by measure that packs stand for where none is stated. */

@@ -102,7 +102,8 @@ record Offer(
             return Optional.empty();
         }
         List<Pack> packs = new ArrayList<>();
-        sold.forEach(pack -> packs.add(Pack.of(pack.name(), pack.amount().value(), pack.price())));
+        sold.forEach(pack -> packs.add(
+                Pack.of(pack.name(), pack.amount().value(), pack.price()).withMinimum(pack.minimum())));
         BigDecimal minimum = supply.minimum()
                 .filter(least -> least.measure() == measure)
                 .map(Amount::value)

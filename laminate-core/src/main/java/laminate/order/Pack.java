@@ -12,16 +12,19 @@ import laminate.unit.Money;
  * @param amount how much is in it, in the unit in which the material is sold
  * @param price what one costs
  * @param available how many there are at most; empty if as many as are wanted
+ * @param minimum the least number of them that is sold, from 1: none or so many are bought
  */
-public record Pack(String name, BigDecimal amount, Money price, OptionalInt available) {
+public record Pack(String name, BigDecimal amount, Money price, OptionalInt available, int minimum) {
     /**
-     * Checks amount, price and number.
+     * Checks amount, price and numbers.
      *
      * @param name what it is called on an order
      * @param amount how much is in it
      * @param price what one costs
      * @param available how many there are at most
-     * @throws IllegalArgumentException if amount or price is not positive, or the number is negative
+     * @param minimum the least number of them that is sold
+     * @throws IllegalArgumentException if amount or price is not positive, the number available negative, or the least
+     *     number below 1
      */
     public Pack {
         Objects.requireNonNull(name, "name");
@@ -30,6 +33,9 @@ public record Pack(String name, BigDecimal amount, Money price, OptionalInt avai
         if (available.orElse(0) < 0) {
             throw new IllegalArgumentException(
                     "pack " + name + " cannot be had " + available.getAsInt() + " times; say 0 or more");
+        }
+        if (minimum < 1) {
+            throw new IllegalArgumentException("pack " + name + " is sold from a number of 1 or more, not " + minimum);
         }
     }
 
@@ -43,7 +49,23 @@ public record Pack(String name, BigDecimal amount, Money price, OptionalInt avai
      * @throws IllegalArgumentException if amount or price is not positive
      */
     public static Pack of(String name, BigDecimal amount, Money price) {
-        return new Pack(name, amount, price, OptionalInt.empty());
+        return new Pack(name, amount, price, OptionalInt.empty(), 1);
+    }
+
+    /**
+     * The same, sold in no lesser number.
+     *
+     * @param number the least number of them that is sold
+     * @return the pack
+     * @throws IllegalArgumentException if the number is below 1
+     */
+    public Pack withMinimum(int number) {
+        return new Pack(name, amount, price, available, number);
+    }
+
+    /** Whether there are as many as are sold at least. */
+    boolean isToBeHad() {
+        return available.orElse(minimum) >= minimum;
     }
 
     private static void requirePositive(String name, String does, BigDecimal value) {

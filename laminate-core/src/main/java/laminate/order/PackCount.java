@@ -7,7 +7,7 @@ import laminate.unit.Money;
  * So many packs of a kind.
  *
  * @param pack the pack
- * @param count how many of it, from 1
+ * @param count how many of it, from the least number that is sold
  */
 public record PackCount(Pack pack, int count) {
     /**
@@ -15,10 +15,10 @@ public record PackCount(Pack pack, int count) {
      *
      * @param pack the pack
      * @param count how many of it
-     * @throws IllegalArgumentException if the count is below 1 or above what there is
+     * @throws IllegalArgumentException if the count is below what is sold at least, or above what there is
      */
     public PackCount {
-        if (count < 1 || count > pack.available().orElse(count)) {
+        if (count < pack.minimum() || count > pack.available().orElse(count)) {
             throw new IllegalArgumentException("pack " + pack.name() + " cannot be bought " + count + " times");
         }
     }

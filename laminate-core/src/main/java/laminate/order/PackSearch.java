@@ -11,7 +11,8 @@ import java.util.PriorityQueue;
 import java.util.stream.IntStream;
 
 /**
- * Covers a need at the least cost, exactly: minimise Σ n·price subject to Σ n·amount ≥ need, n whole, 0 ≤ n ≤ available.
+ * Covers a need at the least cost, exactly: minimise Σ n·price subject to Σ n·amount ≥ need, n whole, and n = 0 or
+ * minimum ≤ n ≤ available.
  *
  * <p>Pack by pack, the worst value for money first, the purchases so far are extended by every number of that pack, and
  * those dropped that another one equals in amount at no more cost (dynamic programming on the undominated states:
@@ -60,10 +61,7 @@ final class PackSearch {
     }
 
     PackSearch(List<Pack> given, BigDecimal need) {
-        packs = given.stream()
-                .filter(pack -> pack.available().orElse(1) > 0)
-                .sorted(VALUE)
-                .toList();
+        packs = given.stream().filter(Pack::isToBeHad).sorted(VALUE).toList();
         this.need = need;
         BigDecimal simple = costOfBestValueFirst();
         best = packs.get(0);
@@ -84,7 +82,9 @@ final class PackSearch {
         List<Purchase> purchases =
                 List.of(new Purchase(BigDecimal.ZERO, BigDecimal.ZERO, Collections.nCopies(packs.size(), 0)));
         for (int i = packs.size() - 1; i > 0; i--) {
-            purchases = packs.get(i).available().isEmpty() ? extended(purchases, i) : extendedByLimited(purchases, i);
+            purchases = packs.get(i).available().isPresent()
+                    ? extendedByLimited(purchases, i)
+                    : packs.get(i).minimum() > 1 ? extendedFromMinimum(purchases, i) : extended(purchases, i);
         }
         return purchases.stream()
                 .map(this::filledUp)
@@ -95,7 +95,7 @@ final class PackSearch {
 
     /** With the rest made up of the best value, of which any other number covers too little or costs more. */
     private Purchase filledUp(Purchase purchase) {
-        return purchase.plus(best, 0, mostToCover(best, left(purchase)));
+        return purchase.plus(best, 0, toCover(best, left(purchase)));
     }
 
     private BigDecimal left(Purchase purchase) {
@@ -112,7 +112,7 @@ final class PackSearch {
         BigDecimal cost = BigDecimal.ZERO;
         BigDecimal left = need;
         for (Pack pack : packs) {
-            BigDecimal count = BigDecimal.valueOf(mostToCover(pack, left));
+            BigDecimal count = BigDecimal.valueOf(toCover(pack, left));
             cost = cost.add(pack.price().amount().multiply(count));
             left = left.subtract(pack.amount().multiply(count)).max(BigDecimal.ZERO);
         }
@@ -123,22 +123,34 @@ final class PackSearch {
         return cost;
     }
 
-    /** A purchase near the cheapest: most of a great need in the best value, and a few packs' worth of it searched. */
+    /**
+     * A purchase near the cheapest: most of a great need in the best value, and a few packs' worth of it searched, besides
+     * what it takes to buy the others in their least numbers.
+     */
     private Optional<BigDecimal> costByPart() {
         BigDecimal few = best.amount().multiply(FEW);
+        for (Pack pack : packs) {
+            few = few.add(pack.amount().multiply(BigDecimal.valueOf(pack.minimum() - 1)));
+        }
         if (best.available().isPresent() || need.compareTo(few.add(few)) <= 0) {
             return Optional.empty();
         }
         BigDecimal count = need.subtract(few).divideToIntegralValue(best.amount());
+        if (count.compareTo(BigDecimal.valueOf(best.minimum())) < 0) {
+            return Optional.empty();
+        }
         BigDecimal rest = need.subtract(best.amount().multiply(count));
         BigDecimal costOfRest = new PackSearch(packs, rest).purchase().cost();
         return Optional.of(best.price().amount().multiply(count).add(costOfRest));
     }
 
-    private static int mostToCover(Pack pack, BigDecimal amount) {
-        BigDecimal count = amount.divide(pack.amount(), 0, RoundingMode.CEILING);
-        return count.min(BigDecimal.valueOf(pack.available().orElse(Integer.MAX_VALUE)))
+    /** The fewest that cover an amount, as far as there are so many; none to cover nothing. */
+    private static int toCover(Pack pack, BigDecimal amount) {
+        int most = pack.available().orElse(Integer.MAX_VALUE);
+        int count = amount.divide(pack.amount(), 0, RoundingMode.CEILING)
+                .min(BigDecimal.valueOf(most))
                 .intValueExact();
+        return count == 0 ? 0 : Math.max(count, pack.minimum());
     }
 
     /**
@@ -165,14 +177,30 @@ final class PackSearch {
         return kept;
     }
 
+    /**
+     * The same for a pack that is sold from a number: a purchase without it cannot go on one by one, and so may not stand
+     * for those that can.
+     */
+    private List<Purchase> extendedFromMinimum(List<Purchase> purchases, int place) {
+        Pack pack = packs.get(place);
+        List<Purchase> begun = purchases.stream()
+                .filter(purchase -> !covers(purchase))
+                .map(purchase -> purchase.plus(pack, place, pack.minimum()))
+                .filter(this::isWorthwhile)
+                .toList();
+        List<Purchase> all = new ArrayList<>(purchases);
+        all.addAll(extended(begun, place));
+        return undominated(all);
+    }
+
     /** The same for a pack of which there are only so many: a purchase that has used up some may not stand for others. */
     private List<Purchase> extendedByLimited(List<Purchase> purchases, int place) {
         Pack pack = packs.get(place);
         List<Purchase> extended = new ArrayList<>(purchases);
         for (Purchase purchase : purchases) {
-            int most = mostToCover(pack, left(purchase));
-            Purchase larger = purchase.plus(pack, place, 1);
-            for (int count = 1; count <= most && isWorthwhile(larger); count++) {
+            int most = toCover(pack, left(purchase));
+            Purchase larger = purchase.plus(pack, place, pack.minimum());
+            for (int count = pack.minimum(); count <= most && isWorthwhile(larger); count++) {
                 extended.add(larger);
                 larger = purchase.plus(pack, place, count + 1);
             }

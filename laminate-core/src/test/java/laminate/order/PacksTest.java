@@ -76,7 +76,7 @@ class PacksTest {
 
     @Test
     void aLimitedPackIsUsedUpAndThenLeft() {
-        Pack rest = new Pack("end of roll", decimal("12.5"), Money.parse("10.00 GBP"), OptionalInt.of(2));
+        Pack rest = new Pack("end of roll", decimal("12.5"), Money.parse("10.00 GBP"), OptionalInt.of(2), 1);
         Packs packs = Packs.of(List.of(rest, pack("roll", "50", "100.00")));
         PackChoice choice = packs.cheapest(decimal("60"));
         assertThat(count(choice, "end of roll")).isEqualTo(1);
@@ -94,6 +94,29 @@ class PacksTest {
         assertThat(nothing.packs()).isEmpty();
         assertThat(nothing.cost()).isEqualTo(Money.zero("GBP"));
         assertThat(nothing.surplusValue()).isEqualTo(Money.zero("GBP"));
+    }
+
+    /** By hand: drums come in pairs, so 30 kg cost six cans or two drums; from 36 kg on the drums are cheaper. */
+    @ParameterizedTest
+    @CsvSource({"20, 4, 0, 120.00", "30, 6, 0, 180.00", "36, 0, 2, 220.00", "51, 1, 2, 250.00", "75, 0, 3, 330.00"})
+    void aPackMaySellInALeastNumber(String need, int cans, int drums, String cost) {
+        Packs pairs = Packs.of(
+                List.of(pack("can", "5", "30.00"), pack("drum", "25", "110.00").withMinimum(2)));
+        PackChoice choice = pairs.cheapest(decimal(need));
+        assertThat(count(choice, "can")).isEqualTo(cans);
+        assertThat(count(choice, "drum")).isEqualTo(drums);
+        assertThat(choice.cost()).isEqualTo(Money.parse(cost + " GBP"));
+    }
+
+    @Test
+    void ofWhatIsSoldInALeastNumberThereMayBeTooFew() {
+        Pack drum = new Pack("drum", decimal("25"), Money.parse("10.00 GBP"), OptionalInt.of(1), 2);
+        Packs packs = Packs.of(List.of(drum, pack("can", "5", "30.00")));
+        assertThat(count(packs.cheapest(decimal("6")), "can")).isEqualTo(2);
+        assertThatIllegalArgumentException().isThrownBy(() -> new PackCount(drum, 1));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> drum.withMinimum(0))
+                .withMessageContaining("not 0");
     }
 
     /** Ten times 0.1 is a hair below 1 in doubles and three times 0.1 one above 0.3; neither buys a can. */
@@ -134,7 +157,8 @@ class PacksTest {
                     ? amount.multiply(BigDecimal.valueOf(2))
                     : BigDecimal.valueOf(100 + random.nextInt(3000), 2);
             OptionalInt available = random.nextInt(3) == 0 ? OptionalInt.of(random.nextInt(4)) : OptionalInt.empty();
-            packs.add(new Pack("pack " + i, amount, new Money(price, "GBP"), available));
+            int minimum = random.nextInt(3) == 0 ? 1 + random.nextInt(5) : 1;
+            packs.add(new Pack("pack " + i, amount, new Money(price, "GBP"), available, minimum));
         }
         return new Packs(packs, random.nextInt(4) == 0 ? BigDecimal.TEN : BigDecimal.ZERO);
     }
@@ -155,8 +179,9 @@ class PacksTest {
             Tried best = IMPOSSIBLE;
             Tried with = sofar;
             for (int i = 0; i <= pack.available().orElse(Integer.MAX_VALUE); i++) {
-                best = better(best, best(packs.subList(1, packs.size()), need, with));
-                if (with.amount.compareTo(need) >= 0) {
+                boolean isSold = i == 0 || i >= pack.minimum();
+                best = isSold ? better(best, best(packs.subList(1, packs.size()), need, with)) : best;
+                if (isSold && with.amount.compareTo(need) >= 0) {
                     break;
                 }
                 with = new Tried(with.cost.add(pack.price().amount()), with.amount.add(pack.amount()), with.count + 1);
@@ -178,7 +203,7 @@ class PacksTest {
         Random random = new Random(seed);
         Packs packs = new Packs(
                 randomPacks(random).packs().stream()
-                        .map(p -> Pack.of(p.name(), p.amount(), p.price()))
+                        .map(p -> Pack.of(p.name(), p.amount(), p.price()).withMinimum(p.minimum()))
                         .toList(),
                 decimal("7"));
         List<Pack> shuffled = new ArrayList<>(packs.packs());
@@ -197,10 +222,20 @@ class PacksTest {
     /** Nearly equal prices, odd amounts and a great need: what would try the search most. */
     @Test
     void greatNeedsTakeNoTime() {
+        assertTimeless(1);
+    }
+
+    @Test
+    void greatNeedsOfPacksInLeastNumbersTakeNoTime() {
+        assertTimeless(7);
+        assertTimeless(70);
+    }
+
+    private static void assertTimeless(int minimum) {
         Packs packs = Packs.of(List.of(
-                pack("roll a", "63.55", "190.65"),
-                pack("roll b", "47.813", "143.44"),
-                pack("roll c", "31.749", "95.25"),
+                pack("roll a", "63.55", "190.65").withMinimum(minimum),
+                pack("roll b", "47.813", "143.44").withMinimum(minimum),
+                pack("roll c", "31.749", "95.25").withMinimum(minimum),
                 pack("box", "1", "3.01")));
         PackChoice choice = Assertions.assertTimeout(Duration.ofSeconds(5), () -> packs.cheapest(decimal("98765.432")));
         assertThat(choice.surplus()).isBetween(BigDecimal.ZERO, decimal("63.55"));
@@ -208,7 +243,7 @@ class PacksTest {
 
     @Test
     void whatCannotBeBoughtIsRefused() {
-        Pack last = new Pack("roll", decimal("50"), Money.parse("100.00 GBP"), OptionalInt.of(2));
+        Pack last = new Pack("roll", decimal("50"), Money.parse("100.00 GBP"), OptionalInt.of(2), 1);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Packs.of(List.of(last)).cheapest(decimal("120")))
                 .withMessage("all packs that can be had hold 100, of 120 to be bought");

@@ -144,7 +144,7 @@ class SchemaValidationTest {
             prices:
               - {material: mat-450, price: 3.10 GBP/kg, roll: {width: 1.27 m, mass: 35 kg}}
               - material: polyester-ortho
-                packs: [{pack: drum, amount: 25 kg, price: 102.50 GBP}]
+                packs: [{pack: drum, amount: 25 kg, price: 102.50 GBP, minimum: 2}]
                 minimum: 50 kg
                 lead-time: 3 d
                 shelf-life: 180 d
@@ -466,10 +466,13 @@ class SchemaValidationTest {
                 "prices | 3.10 GBP/kg | 3.10 GBP/h", // a material by the hour
                 "prices | 2026-01-15 | 15 January", // no date
                 "prices | 'width: 1.27 m, ' | ''", // a roll without its width
-                "prices | 'packs: [{pack: drum, amount: 25 kg, price: 102.50 GBP}]' | ''", // neither price nor packs
+                "prices | 'packs: [{pack: drum, amount: 25 kg, price: 102.50 GBP, minimum: 2}]' | ''", // neither price
+                // nor packs
                 "prices | 'amount: 25 kg, ' | ''", // a pack that holds nobody knows what
                 "prices | 102.50 GBP | 102.50 GBP/kg", // a pack by the measure
                 "prices | minimum: 50 kg | minimum: 50", // an amount without its measure
+                "prices | minimum: 2 | minimum: 2 drums", // a number with a word
+                "prices | minimum: 2 | minimum: 0", // no number to buy
                 "prices | lead-time: 3 d | lead-time: 3", // a bare number
                 "prices | 'length: 1.2 m, ' | ''", // a sheet without its length
                 "stock | 4.5 kg | 4.5", // an amount without its measure
