@@ -52,7 +52,7 @@ public record BuildUp(DirectCost direct, List<Mould> moulds, Pricing pricing) {
                 net,
                 tax,
                 net.plus(tax),
-                net.times(1.0 / direct.count()),
+                net.dividedBy(direct.count()),
                 marginOf(net, cost));
     }
 

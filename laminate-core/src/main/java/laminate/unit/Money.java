@@ -98,6 +98,20 @@ public record Money(BigDecimal amount, String currency) {
     }
 
     /**
+     * What one of several equal shares comes to.
+     *
+     * @param shares the number of shares
+     * @return the quotient, rounded half-up once
+     * @throws IllegalArgumentException if there are no shares
+     */
+    public Money dividedBy(int shares) {
+        if (shares < 1) {
+            throw new IllegalArgumentException(this + " can be shared among one or more, not " + shares);
+        }
+        return new Money(amount.divide(BigDecimal.valueOf(shares), amount.scale(), RoundingMode.HALF_UP), currency);
+    }
+
+    /**
      * The amount as text that reads back.
      *
      * @return for example "9.00 GBP"

@@ -65,6 +65,20 @@ class MoneyTest {
         assertThatThrownBy(() -> Money.zero("GBP").times(Double.NaN)).hasMessage("a finite number is wanted, not NaN");
     }
 
+    /** A sixth of 0.03 is half a penny; to multiply by 0.1666… would lose it. */
+    @ParameterizedTest(name = "{0} / {1} = {2}")
+    @CsvSource({"0.03 GBP, 6, 0.01 GBP", "100.00 GBP, 3, 33.33 GBP", "-0.01 GBP, 2, -0.01 GBP", "5 JPY, 2, 3 JPY"})
+    void dividesAndRoundsOnce(String amount, int shares, String share) {
+        assertThat(Money.parse(amount).dividedBy(shares)).hasToString(share);
+    }
+
+    @Test
+    void isSharedAmongOneOrMore() {
+        assertThatThrownBy(() -> Money.parse("9 GBP").dividedBy(0))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("9.00 GBP can be shared among one or more, not 0");
+    }
+
     @ParameterizedTest(name = "[{index}] {0}")
     @CsvSource(
             delimiter = '|',

@@ -8,10 +8,10 @@ import laminate.quote.Quote;
 import laminate.unit.Money;
 
 /**
- * The price of so many of each of several parts.
+ * The price of so many sets of several parts.
  *
- * @param count how many of each
- * @param lines the sum of each line
+ * @param count how many sets
+ * @param lines the sum of each line; of {@link PriceLine#UNIT_NET} the net of all by the number of sets, rounded once
  * @param hours paid hours for all
  */
 record BatchTotal(int count, Map<PriceLine, Money> lines, double hours) {
@@ -59,6 +59,7 @@ record BatchTotal(int count, Map<PriceLine, Money> lines, double hours) {
     private BatchTotal plus(BatchTotal other) {
         Map<PriceLine, Money> sums = new EnumMap<>(PriceLine.class);
         lines.forEach((line, money) -> sums.put(line, money.plus(other.of(line))));
+        sums.put(PriceLine.UNIT_NET, sums.get(PriceLine.NET).dividedBy(count));
         return new BatchTotal(count, sums, hours + other.hours);
     }
 }

@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -83,6 +85,7 @@ class QuoteDataTest {
         }
     }
 
+    /** What is asked for one of several is their net by their number, and no sum of what was rounded before. */
     @Test
     void severalPartsAreSummedLineByLine() throws IOException {
         Map<String, Object> all = json(List.of(TestQuotes.lid(), TestQuotes.hostile()));
@@ -91,10 +94,14 @@ class QuoteDataTest {
         List<Map<String, Object>> totals = list(all, "prices");
         assertThat(totals).hasSize(4);
         for (int i = 0; i < totals.size(); i++) {
-            for (PriceLine line : PriceLine.values()) {
-                assertThat(sum(totals.get(i), line.key()))
+            Map<String, Object> total = totals.get(i);
+            for (PriceLine line : EnumSet.complementOf(EnumSet.of(PriceLine.UNIT_NET))) {
+                assertThat(sum(total, line.key()))
                         .isEqualTo(sum(lid.get(i), line.key()).add(sum(other.get(i), line.key())));
             }
+            int count = (int) (double) total.get("count");
+            assertThat(sum(total, "unit_net"))
+                    .isEqualTo(sum(total, "net").divide(BigDecimal.valueOf(count), 2, RoundingMode.HALF_UP));
         }
     }
 
