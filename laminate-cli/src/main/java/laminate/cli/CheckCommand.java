@@ -117,7 +117,7 @@ final class CheckCommand extends Command {
     public Integer call() {
         checkUsage();
         Printer<CheckedPart> printer = printer();
-        List<CheckedPart> checks = parts.each(this::check);
+        List<CheckedPart> checks = parts.telling(parts.overrides(), true, this::check, CheckedPart::isEmpty);
         refuseNothingToCheck(checks);
         print(page.file(), out -> printer.print(checks, out));
         return verdict(checks);

@@ -25,8 +25,8 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
 
 /**
- * The ways that are to stand side by side: each file by each process, resin and schedule that is asked for. One file alone
- * is taken by every process; where the options leave a single way, the part as its file states it stands before it.
+ * The ways that are to stand side by side: each moulding by each process, resin and schedule that is asked for. One alone is
+ * taken by every process; where the options leave a single way, the part as its file states it stands before it.
  */
 final class CompareInput {
     private static final String AS_STATED = "as stated";
@@ -38,8 +38,11 @@ final class CompareInput {
     private final OptionSpec schedules;
     private final OptionSpec reference;
 
-    /** A way to ask for a part. */
-    private record Way(String name, Path file, Overrides overrides) {}
+    /** A moulding of a part or project file. */
+    private record Moulding(Path file, int index, Job stated) {}
+
+    /** A way to ask for a moulding. */
+    private record Way(String name, Moulding moulding, Overrides overrides) {}
 
     /** Schedules with those in their place, as they are written. */
     private record Replacement(String text, Map<String, String> schedules) {}
@@ -65,7 +68,7 @@ final class CompareInput {
                 "--process",
                 "PROCESS",
                 PartInput.PROCESSES,
-                "hand-lay-up, vacuum-bag or infusion for every layer; several with commas, or repeated. For one file alone"
+                "hand-lay-up, vacuum-bag or infusion for every layer; several with commas, or repeated. For one part alone"
                         + " all three, if not given.");
         resins = command.listed(
                 "--resin",
@@ -92,13 +95,13 @@ final class CompareInput {
      * @throws UnusableInputException if a file cannot be used as it stands, or no way can be made
      */
     SideBySide compare(CompareOptions options) {
-        Map<Path, Job> stated = stated();
+        List<Moulding> stated = stated();
         Command.all(schedules, Replacement.class).forEach(this::check);
         List<Candidate> candidates = new ArrayList<>();
         List<Refusal> refusals = new ArrayList<>();
         for (Way way : ways(stated)) {
             try {
-                Job job = parts.read(way.file(), way.overrides()).withMouldsPriced();
+                Job job = read(way).withMouldsPriced();
                 candidates.add(new Candidate(way.name(), job.part(), job.workshop(), job.prices()));
             } catch (InputException | IllegalArgumentException e) {
                 refusals.add(new Refusal(way.name(), e.getMessage().replace('\n', ' ')));
@@ -115,12 +118,23 @@ final class CompareInput {
         }
     }
 
-    /** Every file as it states itself: what is wrong in one is complained of before any way is tried. */
-    private Map<Path, Job> stated() {
-        List<Job> jobs = parts.each(this::checked);
-        Map<Path, Job> stated = new LinkedHashMap<>();
-        for (int i = 0; i < jobs.size(); i++) {
-            stated.put(parts.parts().get(i), jobs.get(i));
+    private Job read(Way way) {
+        Moulding moulding = way.moulding();
+        return parts.read(moulding.file(), way.overrides()).mouldings().get(moulding.index());
+    }
+
+    /** Every moulding as its file states it: what is wrong in one file is complained of before any way is tried. */
+    private List<Moulding> stated() {
+        List<List<Job>> jobs = parts.eachFile(
+                work -> work.mouldings().stream().map(this::checked).toList());
+        List<Moulding> stated = new ArrayList<>();
+        Set<Path> files = new LinkedHashSet<>();
+        for (int f = 0; f < jobs.size(); f++) {
+            Path file = parts.parts().get(f);
+            for (int i = 0; i < jobs.get(f).size() && !files.contains(file); i++) {
+                stated.add(new Moulding(file, i, jobs.get(f).get(i)));
+            }
+            files.add(file);
         }
         return stated;
     }
@@ -167,26 +181,23 @@ final class CompareInput {
         return Command.all(option, type).stream().distinct().toList();
     }
 
-    private List<Way> ways(Map<Path, Job> stated) {
+    private List<Way> ways(List<Moulding> stated) {
         List<Way> ways = new ArrayList<>();
-        boolean manyFiles = stated.size() > 1;
-        for (Map.Entry<Path, Job> entry : stated.entrySet()) {
-            String part = manyFiles ? entry.getValue().part().name() : "";
-            for (Way way : asked(part, entry.getKey(), manyFiles)) {
-                ways.add(way);
-            }
+        boolean many = stated.size() > 1;
+        for (Moulding moulding : stated) {
+            ways.addAll(asked(many ? moulding.stated().part().name() : "", moulding, many));
         }
         if (ways.size() == 1) {
-            ways.add(0, new Way(AS_STATED, ways.get(0).file(), parts.overrides()));
+            ways.add(0, new Way(AS_STATED, ways.get(0).moulding(), parts.overrides()));
         }
         return distinct(ways);
     }
 
-    /** Each file by each process, resin and schedule. */
-    private List<Way> asked(String part, Path file, boolean manyFiles) {
-        List<Way> ways = List.of(new Way(part, file, parts.overrides()));
+    /** Each moulding by each process, resin and schedule. */
+    private List<Way> asked(String part, Moulding moulding, boolean many) {
+        List<Way> ways = List.of(new Way(part, moulding, parts.overrides()));
         List<Process> wanted = distinct(processes, Process.class);
-        boolean choiceIsLeft = !manyFiles
+        boolean choiceIsLeft = !many
                 && wanted.isEmpty()
                 && Command.all(resins, String.class).isEmpty()
                 && Command.all(schedules, Replacement.class).isEmpty();
@@ -226,7 +237,7 @@ final class CompareInput {
     }
 
     private static Way named(Way way, String more, Overrides overrides) {
-        return new Way(way.name().isEmpty() ? more : way.name() + ", " + more, way.file(), overrides);
+        return new Way(way.name().isEmpty() ? more : way.name() + ", " + more, way.moulding(), overrides);
     }
 
     /** Ways of one name are told apart by their files. */
@@ -234,9 +245,11 @@ final class CompareInput {
         Set<String> names = new LinkedHashSet<>();
         List<Way> distinct = new ArrayList<>();
         for (Way way : ways) {
-            String name = names.contains(way.name()) ? way.name() + " (" + way.file() + ")" : way.name();
+            String name = names.contains(way.name())
+                    ? way.name() + " (" + way.moulding().file() + ")"
+                    : way.name();
             if (names.add(name)) {
-                distinct.add(new Way(name, way.file(), way.overrides()));
+                distinct.add(new Way(name, way.moulding(), way.overrides()));
             }
         }
         return distinct;

@@ -12,7 +12,7 @@ import laminate.print.estimate.EstimateJson;
 import laminate.print.estimate.EstimateReport;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** {@code laminate estimate}: from part files to thickness, weight, stiffness, resin, catalyst, hours and cost. */
+/** {@code laminate estimate}: from part and project files to thickness, weight, stiffness, resin, catalyst, hours and cost. */
 final class EstimateCommand extends Command {
     static final String NAME = "estimate";
 
@@ -29,8 +29,9 @@ final class EstimateCommand extends Command {
                 "Thickness, weight, fibre content, stiffness, resin, catalyst, cutting list, hours and cost.",
                 "laminate estimate locker-lid.yaml",
                 "laminate estimate locker-lid.yaml --process infusion --format json -o lid.json",
+                "laminate estimate lockers.yaml --sets 5",
                 "laminate estimate *.yaml --format csv --table cuts -o cutting-list.csv");
-        parts = new PartInput(this, library);
+        parts = new PartInput(this, library).withSets();
     }
 
     @Override

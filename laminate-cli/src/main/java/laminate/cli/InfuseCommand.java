@@ -59,7 +59,11 @@ final class InfuseCommand extends Command {
     public Integer call() {
         page.check(parts);
         Printer<PartInfusion> printer = printer();
-        List<PartInfusion> infusions = parts.each(overrides(), InfuseCommand::infuse);
+        List<PartInfusion> infusions = parts.telling(
+                overrides(),
+                false,
+                InfuseCommand::infuse,
+                part -> part.infusions().isEmpty());
         refuseNothingToInfuse(infusions);
         print(page.file(), out -> printer.print(infusions, out));
         return verdict(infusions);

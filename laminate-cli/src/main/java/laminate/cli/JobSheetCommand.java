@@ -22,7 +22,7 @@ final class JobSheetCommand extends Command {
                         + " what to mind. In text a form feed begins each page but the first.",
                 "laminate jobsheet locker-lid.yaml -o sheets.txt",
                 "laminate jobsheet locker-lid.yaml --temperature 22C --format markdown");
-        parts = new PartInput(this, library);
+        parts = new PartInput(this, library).withSets();
         shop = new ShopOptions(this);
     }
 

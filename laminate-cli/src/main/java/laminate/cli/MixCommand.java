@@ -35,7 +35,7 @@ final class MixCommand extends Command {
                 "laminate mix locker-lid.yaml --temperature 22C --hands 2 --start 8:30",
                 "laminate mix locker-lid.yaml --dose-table --width 120",
                 "laminate mix locker-lid.yaml --format csv --table stages -o stages.csv");
-        parts = new PartInput(this, library);
+        parts = new PartInput(this, library).withSets();
         shop = new ShopOptions(this);
     }
 

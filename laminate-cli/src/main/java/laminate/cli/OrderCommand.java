@@ -61,8 +61,9 @@ final class OrderCommand extends Command {
                 "What to buy for one or more parts: need with waste, what is in stock, packs at least cost, days to order by.",
                 "laminate order locker-lid.yaml buoyancy-tank.yaml --stock stock.yaml",
                 "laminate order locker-lid.yaml --cutting --straight-cuts --svg drawings",
+                "laminate order lockers.yaml --sets 10",
                 "laminate order parts/*.yaml --date 2026-03-02 --format csv -o order.csv");
-        parts = new PartInput(this, library);
+        parts = new PartInput(this, library).withSets();
     }
 
     @Override

@@ -5,17 +5,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import laminate.file.InputException;
 import laminate.file.Job;
 import laminate.file.Overrides;
+import laminate.file.Project;
 import laminate.file.SharedFiles;
+import laminate.file.Work;
 import laminate.file.WorkFile;
 import laminate.material.Materials;
 import laminate.process.Process;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** The part files that a command is given, with the options that win over what they say. */
+/** The part and project files that a command is given, with the options that win over what they say. */
 final class PartInput {
     /** Reads a process. */
     static final Words<Process> PROCESSES = new Words<>(Process.values(), Process::word);
@@ -28,6 +31,7 @@ final class PartInput {
     private final OptionSpec materials;
     private final Materials library;
     private final SharedFiles shared = new SharedFiles();
+    private Optional<OptionSpec> sets = Optional.empty();
 
     /** Declares files and options of a command. */
     PartInput(Command command, Materials library) {
@@ -50,17 +54,24 @@ final class PartInput {
         this.command = command;
         this.library = library;
         this.process = process;
-        files = command.arguments("FILE", "1..*", Path.class, "Part files.");
-        workshop = command.option("--workshop", "FILE", Path.class, "Workshop file in place of the part's own.");
-        prices = command.option("--prices", "FILE", Path.class, "Price file in place of the part's own.");
+        files = command.arguments("FILE", "1..*", Path.class, "Part files or project files.");
+        workshop = command.option("--workshop", "FILE", Path.class, "Workshop file in place of the file's own.");
+        prices = command.option("--prices", "FILE", Path.class, "Price file in place of the file's own.");
         materials = command.repeated(
                 "--materials",
                 "FILE",
                 Path.class,
-                "Material file laid over the library and the part's own; may be repeated.");
+                "Material file laid over the library and the file's own; may be repeated.");
     }
 
-    /** The files named on the command line; those that a part file names lie beside it and are not known yet. */
+    /** Declares the number of sets that are made of a project. */
+    PartInput withSets() {
+        sets = Optional.of(
+                command.option("--sets", "NUMBER", new Counts.One(), "How many sets of a project; one if not given."));
+        return this;
+    }
+
+    /** The files named on the command line; those that a file names lie beside it and are not known yet. */
     List<Path> files() {
         List<Path> named = new ArrayList<>(parts());
         Command.given(workshop, Path.class).ifPresent(named::add);
@@ -69,7 +80,7 @@ final class PartInput {
         return named;
     }
 
-    /** The part files. */
+    /** The part and project files. */
     List<Path> parts() {
         return Command.all(files, Path.class);
     }
@@ -89,44 +100,108 @@ final class PartInput {
     }
 
     /**
-     * What each part comes to. All files are read before anything is written, and all that is wrong in any of them is
-     * said at once.
+     * What each part comes to; of a project all that is to be made, plugs and moulds first. All files are read before anything
+     * is written, and all that is wrong in any of them is said at once.
      *
      * @param overrides what is asked for instead of what the files state
-     * @param work on a part; an IllegalArgumentException of it is a complaint about the file
+     * @param work on a part; an IllegalArgumentException of it is a complaint about its file
      * @throws UnusableInputException with every complaint
      */
     <T> List<T> each(Overrides overrides, Function<Job, T> work) {
         List<T> results = new ArrayList<>();
-        List<String> complaints = new ArrayList<>();
-        for (Path file : parts()) {
-            try {
-                results.add(work.apply(read(file, overrides)));
-            } catch (InputException e) {
-                e.getMessage()
-                        .lines()
-                        .filter(line -> !complaints.contains(line))
-                        .forEach(complaints::add);
-            } catch (IllegalArgumentException e) {
-                for (String line : e.getMessage().split("\n")) {
-                    complaints.add(file + ": " + line);
-                }
-            }
-        }
-        if (!complaints.isEmpty()) {
-            throw new UnusableInputException(String.join(System.lineSeparator(), complaints));
-        }
+        byFile(overrides, true, work).forEach(results::addAll);
         return results;
     }
 
     /**
-     * Reads a part file. A result that would overwrite it, or a file that it names, is refused.
+     * What each part comes to, as {@link #each}; of a project, parts that have nothing to tell are left out, unless none has.
+     *
+     * @param overrides what is asked for instead of what the files state
+     * @param tools whether moulds and plugs of a project are wanted, or its mouldings alone
+     * @param work on a part; an IllegalArgumentException of it is a complaint about its file
+     * @param idle whether a part has nothing to tell
+     * @throws UnusableInputException with every complaint
+     */
+    <T> List<T> telling(Overrides overrides, boolean tools, Function<Job, T> work, Predicate<T> idle) {
+        List<T> results = new ArrayList<>();
+        for (List<T> ofFile : byFile(overrides, tools, work)) {
+            List<T> telling = ofFile.stream().filter(idle.negate()).toList();
+            results.addAll(telling.isEmpty() ? ofFile : telling);
+        }
+        return results;
+    }
+
+    private <T> List<List<T>> byFile(Overrides overrides, boolean tools, Function<Job, T> work) {
+        Faults faults = new Faults();
+        List<List<T>> results = new ArrayList<>();
+        boolean anyProject = false;
+        for (Path file : parts()) {
+            List<T> ofFile = new ArrayList<>();
+            try {
+                Work read = read(file, overrides);
+                anyProject |= read instanceof Project;
+                for (Job job : tools ? jobs(read) : read.mouldings()) {
+                    String part = read instanceof Project ? job.part().name() + ": " : "";
+                    addTo(ofFile, work, job, faults, file + ": " + part);
+                }
+            } catch (InputException | IllegalArgumentException e) {
+                faults.add(file + ": ", e);
+            }
+            results.add(ofFile);
+        }
+        faults.settle();
+        refuseSets(anyProject);
+        return results;
+    }
+
+    private static <T> void addTo(List<T> results, Function<Job, T> work, Job job, Faults faults, String place) {
+        try {
+            results.add(work.apply(job));
+        } catch (IllegalArgumentException e) {
+            faults.add(place, e);
+        }
+    }
+
+    /**
+     * What each file comes to.
+     *
+     * @param work on a file; an IllegalArgumentException of it is a complaint about the file
+     * @throws UnusableInputException with every complaint
+     */
+    <T> List<T> eachFile(Function<Work, T> work) {
+        Faults faults = new Faults();
+        List<T> results = new ArrayList<>();
+        for (Path file : parts()) {
+            try {
+                results.add(work.apply(read(file, overrides())));
+            } catch (InputException | IllegalArgumentException e) {
+                faults.add(file + ": ", e);
+            }
+        }
+        faults.settle();
+        return results;
+    }
+
+    private List<Job> jobs(Work work) {
+        return work instanceof Project project ? project.jobs(givenSets().orElse(1)) : work.jobs();
+    }
+
+    private Optional<Integer> givenSets() {
+        return sets.isPresent() ? Command.given(sets.get(), Integer.class) : Optional.empty();
+    }
+
+    private void refuseSets(boolean anyProject) {
+        command.refuse(givenSets().isPresent() && !anyProject, "--sets goes with a project file");
+    }
+
+    /**
+     * Reads a file. A result that would overwrite it, or a file that it names, is refused.
      *
      * @throws InputException with all that is wrong in it
      */
-    Job read(Path file, Overrides overrides) {
-        Job job = (Job) WorkFile.read(file, library, overrides, shared);
-        command.refuseToOverwrite(job.files());
-        return job;
+    Work read(Path file, Overrides overrides) {
+        Work work = WorkFile.read(file, library, overrides, shared);
+        command.refuseToOverwrite(work.files());
+        return work;
     }
 }
