@@ -58,7 +58,7 @@ final class QuoteOptions {
                 "--table",
                 "TABLE",
                 new Words<>(QuoteCsv.Which.values(), QuoteCsv.Which::word),
-                "Table of the CSV: prices (the default), build-up or sensitivity.");
+                "Table of the CSV: prices (the default), build-up or sensitivity; of a project sets or tooling too.");
         width = command.option("--width", "COLUMNS", new WholeNumber(), "Widest line of the text, 80 if not given.");
         output = command.output();
     }

@@ -20,25 +20,38 @@ public final class CostSheet {
     public CostSheet() {}
 
     /**
-     * Tells the offers of a part.
+     * Tells all that is quoted together.
      *
-     * @param part the part
-     * @return the document
+     * @param quoted a set, or parts by themselves
+     * @return of a set a document that tells its price and its moulds; then one for each part
      */
-    public Report of(QuotedPart part) {
-        Report.Builder report = new Report.Builder()
-                .heading(1, part.name())
-                .paragraph("Internal cost sheet, all amounts in " + part.currency()
-                        + ". Each line is rounded once; net is the" + " sum of the rounded lines.");
+    public List<Report> of(QuotedSet quoted) {
+        List<Report> sheets = new ArrayList<>();
+        if (quoted.project().isPresent()) {
+            sheets.add(new SetSheet(quoted).report());
+        }
+        quoted.parts().forEach(part -> sheets.add(of(part, quoted.project().isPresent())));
+        return sheets;
+    }
+
+    static String paragraph(String currency) {
+        return "Internal cost sheet, all amounts in " + currency
+                + ". Each line is rounded once; net is the sum of the rounded lines.";
+    }
+
+    private static Report of(QuotedPart part, boolean inSet) {
+        Report.Builder report = new Report.Builder().heading(1, part.name()).paragraph(paragraph(part.currency()));
         report.heading(2, "Price").grid(prices(part));
         report.heading(2, "How it is made up").grid(buildUp(part));
         addProfit(part, report);
-        addMoulds(part, report);
+        if (!inSet) {
+            addMoulds(part, report);
+        }
         report.heading(2, "What it earns").grid(returns(part));
         report.paragraph(
                 "An hour earns what is left of net when materials, consumables, items and moulds are paid: labour,"
                         + " overhead, contingency and profit are in it. The margin is that of the net price after discount. At break-even the price has paid for all moulds that are needed. Days are those that the mould is"
-                        + " taken.");
+                        + " taken." + (inSet ? " Other parts of the set are held in their number." : ""));
         addSensitivity(part, report);
         return report.build();
     }

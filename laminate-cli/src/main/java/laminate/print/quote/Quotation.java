@@ -29,20 +29,25 @@ public final class Quotation {
     }
 
     /**
-     * Tells the offers of parts as one quotation.
+     * Tells all that is quoted together as one quotation: of a project its mouldings and the price of a set.
      *
-     * @param parts the parts, one at least
+     * @param quoted a set, or parts by themselves
      * @return the document
      */
-    public Report of(List<QuotedPart> parts) {
+    public Report of(QuotedSet quoted) {
+        List<QuotedPart> parts = quoted.parts();
         Report.Builder report = new Report.Builder().heading(1, "Quotation");
         union(parts, QuotationText::yard).forEach(report::paragraph);
         letter.customer().ifPresent(customer -> report.fact("for", customer));
         report.fact("date", letter.date().toString());
         letter.validUntil(parts).ifPresent(day -> report.fact("valid until", day.toString()));
-        parts.forEach(part -> add(part, report));
-        if (parts.size() > 1) {
-            addTotals(parts, report);
+        if (quoted.project().isPresent()) {
+            addSet(quoted, report);
+        } else {
+            parts.forEach(part -> add(part, report));
+        }
+        if (quoted.project().isEmpty() && parts.size() > 1) {
+            addTotals(quoted, report);
         }
         addPoints("Included", union(parts, QuotationText::scope), report);
         addPoints("Not included", union(parts, QuotationText::exclusions), report);
@@ -65,6 +70,22 @@ public final class Quotation {
 
     private static void add(QuotedPart part, Report.Builder report) {
         report.heading(2, part.name()).paragraph(description(part)).grid(prices(part));
+        addDiscount(part, report);
+    }
+
+    private static void addSet(QuotedSet quoted, Report.Builder report) {
+        List<String> contents = new ArrayList<>();
+        for (QuotedPart part : quoted.parts()) {
+            String described = description(part);
+            contents.add(part.quote().part().count() + " × " + part.name() + ". " + described);
+        }
+        report.heading(2, quoted.project().orElseThrow()).paragraph("A set is:").bullets(contents);
+        report.grid(totals(quoted, "sets"));
+        addDiscount(quoted.parts().get(0), report);
+    }
+
+    /** All of a yard is let off alike. */
+    private static void addDiscount(QuotedPart part, Report.Builder report) {
         double discount = part.quote().terms().pricing().discount();
         if (discount > 0) {
             report.paragraph("A discount of " + Rates.percent(discount) + " is in the prices.");
@@ -114,7 +135,15 @@ public final class Quotation {
         return row;
     }
 
-    private static void addTotals(List<QuotedPart> parts, Report.Builder report) {
+    private static void addTotals(QuotedSet quoted, Report.Builder report) {
+        Table totals = totals(quoted, "of each");
+        if (!totals.rows().isEmpty()) {
+            report.heading(2, "All together").grid(totals);
+        }
+    }
+
+    private static Table totals(QuotedSet quoted, String number) {
+        List<QuotedPart> parts = quoted.parts();
         List<String> taxes = parts.stream()
                 .map(part -> Rates.tax(part.quote().terms().pricing()))
                 .distinct()
@@ -122,13 +151,10 @@ public final class Quotation {
         boolean taxed = parts.stream()
                 .anyMatch(part -> part.quote().terms().pricing().tax().isPresent());
         String tax = taxes.size() == 1 ? taxes.get(0) : "tax";
-        Table.Builder table =
-                new Table.Builder(columns("of each", "a set", parts.get(0).currency(), taxed, tax));
-        for (BatchTotal total : BatchTotal.of(parts)) {
+        Table.Builder table = new Table.Builder(columns(number, "a set", quoted.currency(), taxed, tax));
+        for (BatchTotal total : BatchTotal.of(quoted)) {
             table.row(row(total.count(), total::of, taxed));
         }
-        if (!table.build().rows().isEmpty()) {
-            report.heading(2, "All together").grid(table.build());
-        }
+        return table.build();
     }
 }

@@ -4,10 +4,9 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import laminate.print.CsvWriter;
-import laminate.print.Printer;
 
 /** Prints one table of quotes as comma-separated values, all parts below each other. Money is in the currency's digits. */
-public final class QuoteCsv implements Printer<QuotedPart> {
+public final class QuoteCsv {
 
     /** The tables there are. */
     public enum Which {
@@ -16,7 +15,20 @@ public final class QuoteCsv implements Printer<QuotedPart> {
         /** A row for each line of a price, with the rate and base it is reckoned by. */
         BUILD_UP,
         /** What moves the price. */
-        SENSITIVITY;
+        SENSITIVITY,
+        /** Of a project: a row for each number of sets, with every line of its price. */
+        SETS,
+        /** Of a project: a row for each that pays for a mould or plug, with what it pays. */
+        TOOLING;
+
+        /**
+         * Whether the table tells of a project alone.
+         *
+         * @return true for {@link #SETS} and {@link #TOOLING}
+         */
+        public boolean isOfProject() {
+            return this == SETS || this == TOOLING;
+        }
 
         /**
          * The word that stands for the table.
@@ -39,9 +51,15 @@ public final class QuoteCsv implements Printer<QuotedPart> {
         this.which = which;
     }
 
-    @Override
-    public void print(List<QuotedPart> parts, Appendable out) throws IOException {
-        QuoteTable table = QuoteTable.of(which, parts);
+    /**
+     * Prints a quote.
+     *
+     * @param quoted a set, or parts by themselves
+     * @param out takes the text
+     * @throws IOException if that fails
+     */
+    public void print(QuotedSet quoted, Appendable out) throws IOException {
+        QuoteTable table = QuoteTable.of(which, quoted);
         CsvWriter.write(out, csv -> {
             csv.headings(table.headings());
             for (List<QuoteTable.Cell> row : table.rows()) {

@@ -2,40 +2,57 @@ package laminate.print.quote;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.OptionalInt;
 import laminate.print.JsonWriter;
-import laminate.print.Printer;
 import laminate.quote.BatchPrice;
 import laminate.quote.Mould;
 import laminate.quote.Pricing;
 import laminate.quote.Quote;
 import laminate.quote.Sensitivity.Swing;
+import laminate.quote.SetQuote;
 
 /**
- * Prints quotes as one JSON object: {@code prices[]} of each part, and, where all parts are priced in one currency and offered
- * in the same numbers, {@code prices[]} of so many of each. Money is text in the currency's digits; every line is the total
+ * Prints quotes as one JSON object: {@code prices[]} of each part, and {@code prices[]} of so many sets of a project, with the
+ * moulds and plugs they take in {@code tooling[]}; of parts by themselves so many of each, where all are priced in one currency
+ * and offered in the same numbers. Money is text in the currency's digits; every line is the total
  * for the batch of {@code count} good parts but {@code unit_net}; net is the sum of the lines above it, less discount.
  */
-public final class QuoteJson implements Printer<QuotedPart> {
+public final class QuoteJson {
 
     /** A printer. */
     public QuoteJson() {}
 
-    @Override
-    public void print(List<QuotedPart> parts, Appendable out) throws IOException {
+    /**
+     * Prints a quote.
+     *
+     * @param quoted a set, or parts by themselves
+     * @param out takes the text
+     * @throws IOException if that fails
+     */
+    public void print(QuotedSet quoted, Appendable out) throws IOException {
+        boolean ofProject = quoted.project().isPresent();
         JsonWriter.write(out, json -> {
-            json.object().key("parts").array();
-            parts.forEach(part -> print(part, json));
+            json.object();
+            quoted.project().ifPresent(project -> json.field("project", project));
+            json.key("parts").array();
+            quoted.parts().forEach(part -> print(part, ofProject, json));
             json.end();
-            printTotals(BatchTotal.of(parts), json);
+            if (ofProject) {
+                json.key("tooling").array();
+                quoted.batches().forEach(batch -> print(batch, json));
+                json.end();
+            }
+            printTotals(BatchTotal.of(quoted), json);
             json.end();
         });
     }
 
-    private static void print(QuotedPart part, JsonWriter json) {
-        json.object()
-                .field("part", part.name())
-                .field("currency", part.currency())
-                .field("materials_as", part.asBought() ? "bought" : "consumed");
+    private static void print(QuotedPart part, boolean inSet, JsonWriter json) {
+        json.object().field("part", part.name());
+        if (inSet) {
+            json.field("in_a_set", part.quote().part().count());
+        }
+        json.field("currency", part.currency()).field("materials_as", part.asBought() ? "bought" : "consumed");
         printRates(part.quote().terms().pricing(), json);
         json.key("prices").array();
         part.quote().offers().forEach(offer -> print(offer, part.quote().terms().pricing(), json));
@@ -101,12 +118,40 @@ public final class QuoteJson implements Printer<QuotedPart> {
 
     private static void printMould(Mould mould, JsonWriter json) {
         json.field("name", mould.name()).field("works_cost", Rates.amount(mould.worksCost()));
-        if (mould.life().isPresent()) {
-            json.field("life", mould.life().getAsInt());
+        printPulls(mould.life(), mould.plannedPulls(), json);
+    }
+
+    private static void printPulls(OptionalInt life, OptionalInt planned, JsonWriter json) {
+        if (life.isPresent()) {
+            json.field("life", life.getAsInt());
         }
-        if (mould.plannedPulls().isPresent()) {
-            json.field("planned_pulls", mould.plannedPulls().getAsInt());
+        if (planned.isPresent()) {
+            json.field("planned_pulls", planned.getAsInt());
         }
+    }
+
+    private static void print(SetQuote.Batch batch, JsonWriter json) {
+        json.object().field("count", batch.sets()).key("tools").array();
+        for (SetQuote.ToolCost tool : batch.tools()) {
+            json.object().field("name", tool.use().name()).field("works_cost", Rates.amount(tool.each()));
+            printPulls(tool.use().tooling().life(), tool.use().tooling().plannedPulls(), json);
+            json.field("pulls", tool.use().pulls())
+                    .field("made", tool.use().made())
+                    .field("cost", Rates.amount(tool.all()))
+                    .field("paid", Rates.amount(tool.borne()));
+            json.key("shares").array();
+            tool.shares().forEach(share -> print(share, json));
+            json.end().end();
+        }
+        json.end().end();
+    }
+
+    private static void print(SetQuote.Share share, JsonWriter json) {
+        json.object()
+                .field("by", share.by())
+                .field("pulls", share.pulls())
+                .field("share", Rates.amount(share.bears()))
+                .end();
     }
 
     private static void print(Swing swing, JsonWriter json) {

@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import laminate.quote.Quote;
 import laminate.quote.Sensitivity.Swing;
+import laminate.quote.SetQuote;
 import laminate.unit.JsonNumbers;
 import laminate.unit.Money;
 
@@ -42,36 +44,67 @@ record QuoteTable(List<String> headings, List<List<Cell>> rows) {
         }
     }
 
-    /** A table of all parts below each other. */
-    static QuoteTable of(QuoteCsv.Which which, List<QuotedPart> parts) {
+    /** A table of all parts below each other, or of the sets of a project. */
+    static QuoteTable of(QuoteCsv.Which which, QuotedSet quoted) {
         QuoteTable table = new QuoteTable(headings(which), new ArrayList<>());
-        for (QuotedPart part : parts) {
-            for (Quote.Offer offer : part.quote().offers()) {
-                switch (which) {
-                    case PRICES -> table.rows.add(prices(part, offer));
-                    case BUILD_UP -> table.addBuildUp(part, offer);
-                    case SENSITIVITY -> table.addSwings(part, offer);
-                }
-            }
+        if (which == QuoteCsv.Which.SETS) {
+            BatchTotal.of(quoted).forEach(total -> table.rows.add(set(quoted, total)));
+        } else if (which == QuoteCsv.Which.TOOLING) {
+            quoted.batches().forEach(batch -> table.addTools(quoted, batch));
+        } else {
+            quoted.parts().forEach(part -> table.addPart(which, part));
         }
         return table;
     }
 
+    private void addPart(QuoteCsv.Which which, QuotedPart part) {
+        for (Quote.Offer offer : part.quote().offers()) {
+            if (which == QuoteCsv.Which.PRICES) {
+                rows.add(prices(part, offer));
+            } else if (which == QuoteCsv.Which.BUILD_UP) {
+                addBuildUp(part, offer);
+            } else {
+                addSwings(part, offer);
+            }
+        }
+    }
+
     private static List<String> headings(QuoteCsv.Which which) {
-        List<String> headings = new ArrayList<>(List.of("part", "count", "currency"));
+        String what = which.isOfProject() ? "project" : "part";
+        List<String> headings = new ArrayList<>(List.of(what, "count", "currency"));
         switch (which) {
             case PRICES -> {
-                for (PriceLine line : PriceLine.values()) {
-                    headings.add(line.key());
-                }
+                addLines(headings);
                 headings.addAll(
                         List.of("hours", "hourly_return", "margin_after_discount_percent", "break_even", "mould_days"));
             }
             case BUILD_UP -> headings.addAll(List.of("line", "by", "amount"));
             case SENSITIVITY ->
                 headings.addAll(List.of("input", "change_percent", "unit_net_lower", "unit_net_higher"));
+            case SETS -> {
+                addLines(headings);
+                headings.add("hours");
+            }
+            case TOOLING ->
+                headings.addAll(List.of(
+                        "tool",
+                        "works_cost",
+                        "life",
+                        "planned_pulls",
+                        "pulls",
+                        "made",
+                        "cost",
+                        "paid_by",
+                        "paid_pulls",
+                        "paid"));
         }
         return List.copyOf(headings);
+    }
+
+    private static void addLines(List<String> headings) {
+        for (PriceLine line : PriceLine.values()) {
+            headings.add(line.key());
+        }
     }
 
     private static List<Cell> start(QuotedPart part, Quote.Offer offer) {
@@ -87,9 +120,46 @@ record QuoteTable(List<String> headings, List<List<Cell>> rows) {
         row.add(Number.of(offer.price().direct().hours()));
         row.add(offer.price().direct().time() > 0 ? Number.of(offer.hourly()) : new Text(""));
         row.add(Number.of(offer.price().marginAfterDiscount() * 100));
-        row.add(offer.breakEven().isPresent() ? Number.of(offer.breakEven().getAsInt()) : new Text(""));
+        row.add(orBlank(offer.breakEven()));
         row.add(Number.of(offer.mouldTime().days()));
         return row;
+    }
+
+    private static List<Cell> set(QuotedSet quoted, BatchTotal total) {
+        List<Cell> row = start(quoted, total.count());
+        for (PriceLine line : PriceLine.values()) {
+            row.add(Number.of(total.of(line)));
+        }
+        row.add(Number.of(total.hours()));
+        return row;
+    }
+
+    private static List<Cell> start(QuotedSet quoted, int sets) {
+        return new ArrayList<>(
+                List.of(new Text(quoted.project().orElse("")), Number.of(sets), new Text(quoted.currency())));
+    }
+
+    private void addTools(QuotedSet quoted, SetQuote.Batch batch) {
+        for (SetQuote.ToolCost tool : batch.tools()) {
+            for (SetQuote.Share share : tool.shares()) {
+                List<Cell> row = start(quoted, batch.sets());
+                row.add(new Text(tool.use().name()));
+                row.add(Number.of(tool.each()));
+                row.add(orBlank(tool.use().tooling().life()));
+                row.add(orBlank(tool.use().tooling().plannedPulls()));
+                row.add(Number.of(tool.use().pulls()));
+                row.add(Number.of(tool.use().made()));
+                row.add(Number.of(tool.all()));
+                row.add(new Text(share.by()));
+                row.add(Number.of(share.pulls()));
+                row.add(Number.of(share.bears()));
+                rows.add(row);
+            }
+        }
+    }
+
+    private static Cell orBlank(OptionalInt number) {
+        return number.isPresent() ? Number.of(number.getAsInt()) : new Text("");
     }
 
     private void addBuildUp(QuotedPart part, Quote.Offer offer) {

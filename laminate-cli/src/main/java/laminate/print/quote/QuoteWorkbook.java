@@ -2,12 +2,11 @@ package laminate.print.quote;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.List;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
- * Writes quotes as a workbook (Office Open XML, ISO/IEC 29500) with a sheet for each table of {@link QuoteCsv}. A text that
+ * Writes quotes as a workbook (Office Open XML, ISO/IEC 29500) with a sheet for each table of {@link QuoteCsv} that there is. A text that
  * looks like a formula is kept as text. The file bears the time at which it is written.
  */
 public final class QuoteWorkbook {
@@ -20,14 +19,16 @@ public final class QuoteWorkbook {
     /**
      * Writes a workbook.
      *
-     * @param parts the parts
+     * @param quoted a set, or parts by themselves
      * @param out takes the file; it stays open
      * @throws IOException if that fails
      */
-    public void print(List<QuotedPart> parts, OutputStream out) throws IOException {
+    public void print(QuotedSet quoted, OutputStream out) throws IOException {
         Workbook book = new Workbook(out, APPLICATION, VERSION);
         for (QuoteCsv.Which which : QuoteCsv.Which.values()) {
-            fill(book.newWorksheet(QuoteTable.title(which)), QuoteTable.of(which, parts));
+            if (quoted.project().isPresent() || !which.isOfProject()) {
+                fill(book.newWorksheet(QuoteTable.title(which)), QuoteTable.of(which, quoted));
+            }
         }
         book.finish();
     }

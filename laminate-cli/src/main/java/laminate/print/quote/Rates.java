@@ -39,7 +39,7 @@ final class Rates {
             case LABOUR -> part.quote().offers().get(0).price().direct().rate() + " for paid hours";
             case REJECTS -> rejects();
             case OVERHEAD -> percent(pricing.overhead().rate()) + " of " + overheadBase();
-            case MOULD_SHARE -> "by the pull, see below";
+            case MOULD_SHARE -> "by the pull";
             case CONTINGENCY -> percent(pricing.contingency()) + " of all above";
             case MARGIN -> profit();
             case DISCOUNT -> pricing.discount() == 0 ? "none" : percent(pricing.discount()) + " of cost and margin";

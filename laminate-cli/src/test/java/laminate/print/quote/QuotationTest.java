@@ -23,7 +23,7 @@ class QuotationTest {
 
     private static String html(Letter letter, QuotedPart... parts) throws IOException {
         StringBuilder html = new StringBuilder();
-        new ReportHtml("Quotation").print(List.of(new Quotation(letter).of(List.of(parts))), html);
+        new ReportHtml("Quotation").print(List.of(new Quotation(letter).of(QuotedSet.of(List.of(parts)))), html);
         return html.toString();
     }
 
@@ -87,7 +87,7 @@ class QuotationTest {
     @Test
     void theCostSheetIsEscapedAlike() throws Exception {
         StringBuilder html = new StringBuilder();
-        new ReportHtml("<sheet>").print(List.of(new CostSheet().of(TestQuotes.hostile())), html);
+        new ReportHtml("<sheet>").print(new CostSheet().of(TestQuotes.alone(TestQuotes.hostile())), html);
         Document page = parsed(html.toString());
         assertThat(page.getElementsByTagName("script").getLength()).isZero();
         assertThat(page.getElementsByTagName("title").item(0).getTextContent()).isEqualTo("<sheet>");

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import laminate.print.StrictCsv;
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** JSON, CSV and workbooks of quotes, read back. */
 class QuoteDataTest {
@@ -46,6 +48,7 @@ class QuoteDataTest {
             "unit_net",
             "hours");
     private static final Pattern CELL = Pattern.compile("<c ([^>/]*)>(.*?)</c>");
+    private static final Pattern SHEET = Pattern.compile("<sheet name=\"([^\"]*)\"");
     private static final Pattern STRING = Pattern.compile("<si><t[^>]*>(.*?)</t></si>", Pattern.DOTALL);
 
     @Test
@@ -131,34 +134,44 @@ class QuoteDataTest {
     @EnumSource(QuoteCsv.Which.class)
     void everyRowHasOneFieldAHeadingAndNoTextStartsAFormula(QuoteCsv.Which which) throws IOException {
         StringBuilder csv = new StringBuilder();
-        new QuoteCsv(which).print(List.of(TestQuotes.lid(), TestQuotes.hostile()), csv);
+        new QuoteCsv(which).print(which.isOfProject() ? TestQuotes.hostileSet() : TestQuotes.several(), csv);
         List<List<String>> rows = StrictCsv.rows(csv.toString());
         assertThat(rows.get(0)).doesNotHaveDuplicates().allMatch(heading -> heading.matches("[a-z_]+"));
         assertThat(rows)
-                .hasSizeGreaterThan(8)
+                .hasSizeGreaterThan(3)
                 .allSatisfy(row -> assertThat(row)
                         .hasSameSizeAs(rows.get(0))
                         .noneMatch(field -> field.matches("(?s)[=+@\\t\\r].*|-[^0-9].*")));
         assertThat(rows.get(rows.size() - 1).get(0)).startsWith("'=HYPERLINK(");
     }
 
-    @Test
-    void aWorkbookHoldsWhatTheCsvHoldsAndNoFormula(@TempDir Path folder) throws IOException {
-        List<QuotedPart> parts = List.of(TestQuotes.lid(), TestQuotes.hostile());
+    static List<QuotedSet> workbooks() {
+        return List.of(TestQuotes.several(), TestQuotes.hostileSet());
+    }
+
+    /** A sheet for each table that there is: those of a project for a project alone. */
+    @ParameterizedTest
+    @MethodSource("workbooks")
+    void aWorkbookHoldsWhatTheCsvHoldsAndNoFormula(QuotedSet quoted, @TempDir Path folder) throws IOException {
         Path book = folder.resolve("quotes.xlsx");
         try (OutputStream out = Files.newOutputStream(book)) {
-            new QuoteWorkbook().print(parts, out);
+            new QuoteWorkbook().print(quoted, out);
         }
         Map<String, String> files = unzipped(book);
         List<String> strings = STRING.matcher(files.get("xl/sharedStrings.xml"))
                 .results()
                 .map(found -> found.group(1))
                 .toList();
-        assertThat(files.get("xl/workbook.xml")).contains("\"Prices\"", "\"Build up\"", "\"Sensitivity\"");
-        for (QuoteCsv.Which which : QuoteCsv.Which.values()) {
+        List<QuoteCsv.Which> tables = Stream.of(QuoteCsv.Which.values())
+                .filter(which -> quoted.project().isPresent() || !which.isOfProject())
+                .toList();
+        assertThat(SHEET.matcher(files.get("xl/workbook.xml")).results().map(found -> found.group(1)))
+                .containsExactlyElementsOf(
+                        tables.stream().map(QuoteTable::title).toList());
+        for (QuoteCsv.Which which : tables) {
             String sheet = files.get("xl/worksheets/sheet" + (which.ordinal() + 1) + ".xml");
             assertThat(sheet).doesNotContain("<f>", "<f ");
-            assertThat(cells(sheet, strings)).isEqualTo(expected(QuoteTable.of(which, parts)));
+            assertThat(cells(sheet, strings)).isEqualTo(expected(QuoteTable.of(which, quoted)));
         }
     }
 
@@ -223,7 +236,7 @@ class QuoteDataTest {
 
     private static Map<String, Object> json(List<QuotedPart> parts) throws IOException {
         StringBuilder json = new StringBuilder();
-        new QuoteJson().print(parts, json);
+        new QuoteJson().print(QuotedSet.of(parts), json);
         return StrictJson.object(json.toString());
     }
 }

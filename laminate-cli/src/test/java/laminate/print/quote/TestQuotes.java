@@ -1,6 +1,7 @@
 package laminate.print.quote;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,7 +17,9 @@ import laminate.quote.Overhead;
 import laminate.quote.Pricing;
 import laminate.quote.Profit;
 import laminate.quote.QuotationText;
+import laminate.quote.Quote;
 import laminate.quote.Quoting;
+import laminate.quote.SetQuote;
 import laminate.quote.Tax;
 import laminate.quote.Terms;
 import laminate.unit.Money;
@@ -88,6 +91,48 @@ final class TestQuotes {
                 1,
                 0);
         return quoted(part, terms, text, List.of(1, 5, 10, 25));
+    }
+
+    /** A part by itself. */
+    static QuotedSet alone(QuotedPart part) {
+        return QuotedSet.of(List.of(part));
+    }
+
+    /** Two parts, each by itself, in the same numbers. */
+    static QuotedSet several() {
+        return QuotedSet.of(List.of(lid(), hostile()));
+    }
+
+    /** A lid and two hatches off one mould; for fifty sets it takes two moulds, off one plug. */
+    static QuotedSet lockers() {
+        return set(
+                "Lockers",
+                lockerLid("Bow locker lid"),
+                lockerLid("Locker hatch").withCount(2));
+    }
+
+    /** A set whose name a spreadsheet could take for a formula. */
+    static QuotedSet hostileSet() {
+        return set(
+                "=HYPERLINK(\"x\") <b>",
+                lockerLid("-1+2 <i>"),
+                lockerLid("Locker hatch").withCount(2));
+    }
+
+    private static Part lockerLid(String name) {
+        Part lid = TestParts.lockerLid().part();
+        return new Part(name, 1, lid.zones(), lid.items(), lid.measured()).withTooling(List.of(mould()));
+    }
+
+    private static QuotedSet set(String name, Part... parts) {
+        Estimator estimator = new Estimator(TestParts.CLUB, Optional.of(TestParts.prices(true)));
+        SetQuote quote = new Quoting(estimator, TestParts.CLUB, TERMS).quoteSet(List.of(parts), List.of(1, 10, 50));
+        List<QuotedPart> quoted = new ArrayList<>();
+        for (Quote part : quote.quotes()) {
+            double mass = estimator.estimate(part.part()).massEach().planned();
+            quoted.add(new QuotedPart(part, mass, false, TEXT));
+        }
+        return new QuotedSet(Optional.of(name), quoted, quote.batches());
     }
 
     private static QuotedPart quoted(Part part, Terms terms, QuotationText text, List<Integer> counts) {
