@@ -56,8 +56,9 @@ class DocumentsTest {
 
     @Test
     void estimatesEveryPartFileThatTheReadmeShows(@TempDir Path folder) throws IOException {
-        List<String> parts =
-                blocks("yaml").stream().filter(block -> block.contains("part:")).toList();
+        List<String> parts = blocks("yaml").stream()
+                .filter(block -> block.contains("part:") && !isProject(block))
+                .toList();
         assertThat(parts).isNotEmpty();
         for (String text : parts) {
             Path file = Files.writeString(folder.resolve("part.yaml"), text);
@@ -65,6 +66,19 @@ class DocumentsTest {
             assertThat(run.complaints()).isEmpty();
             assertThat(run.exitCode()).isZero();
         }
+    }
+
+    /** A project needs the files that it names: the one shown is a sample, which has them beside it. */
+    @Test
+    void showsASampleForAProjectFile() throws IOException {
+        List<String> projects =
+                blocks("yaml").stream().filter(DocumentsTest::isProject).toList();
+
+        assertThat(projects).containsExactly(Files.readString(Program.ROOT.resolve("samples/lake-club/lockers.yaml")));
+    }
+
+    private static boolean isProject(String yaml) {
+        return yaml.lines().anyMatch(line -> line.startsWith("project:"));
     }
 
     @Test

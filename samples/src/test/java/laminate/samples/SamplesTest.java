@@ -13,13 +13,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every sample part gives its accepted output by every command that suits it. Run with {@code -Dgolden.update=true} to
+ * Every sample part gives its accepted output by every command that suits it, and every project by those that tell more of it
+ * than of its parts. Run with {@code -Dgolden.update=true} to
  * accept the present output, then read what has changed.
  */
 class SamplesTest {
     private static final Path FOLDER = Program.ROOT.resolve("samples/lake-club");
     private static final Path ACCEPTED = FOLDER.resolve("accepted");
     private static final String ANY = ".*";
+    private static final String PROJECT = "project:.*";
 
     /** The commands, each with what a part file has that it suits. */
     private enum Command {
@@ -44,6 +46,17 @@ class SamplesTest {
         private final String suffix;
         private final String wanted;
         private final List<String> options;
+
+        /** Whether it tells of a project what it does not tell of the parts one by one. */
+        private boolean isOfProjects() {
+            return this == COMPARE || this == ORDER || this == QUOTE;
+        }
+
+        private boolean suits(List<String> lines) {
+            return lines.stream().anyMatch(line -> line.matches(PROJECT))
+                    ? isOfProjects()
+                    : lines.stream().anyMatch(line -> line.matches(wanted));
+        }
 
         Command(String word, String suffix, String wanted, String... options) {
             this.word = word;
@@ -76,7 +89,7 @@ class SamplesTest {
         for (Path file : partFiles()) {
             List<String> lines = Files.readAllLines(file);
             for (Command command : Command.values()) {
-                if (lines.stream().anyMatch(line -> line.matches(command.wanted))) {
+                if (command.suits(lines)) {
                     jobs.add(new Job(command, file.getFileName().toString().replace(".yaml", "")));
                 }
             }
@@ -90,7 +103,8 @@ class SamplesTest {
             for (Path file : files.filter(path -> path.toString().endsWith(".yaml"))
                     .sorted()
                     .toList()) {
-                if (Files.readAllLines(file).stream().anyMatch(line -> line.startsWith("part:"))) {
+                if (Files.readAllLines(file).stream()
+                        .anyMatch(line -> line.startsWith("part:") || line.matches(PROJECT))) {
                     parts.add(file);
                 }
             }
