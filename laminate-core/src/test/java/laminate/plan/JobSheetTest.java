@@ -10,6 +10,7 @@ import static laminate.plan.PlanParts.zone;
 import static laminate.testing.TestMaterials.biaxial;
 import static laminate.testing.TestMaterials.mat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -81,6 +82,28 @@ class JobSheetTest {
 
         assertThat(actions).startsWith(Action.LAY_DRY, Action.BAG, Action.MIX, Action.INFUSE, Action.MIX);
         assertThat(actions).endsWith(Action.MIX, Action.AWAIT_GEL);
+    }
+
+    /** What a core is bedded in is spread before the bag goes on; the resin that is drawn in is stirred once it is tight. */
+    @Test
+    void aBedIsMixedBeforeTheBagGoesOn() {
+        MixPlan plan = PlanParts.plan(
+                Part.of("p", List.of(zone("z", 0.5, List.of(), layer(biaxial(0.6), INFUSED, ""), core(INFUSED, true)))),
+                workshop(20, 2));
+        Stage stage = plan.stages().get(0);
+
+        assertThat(actions(JobSheet.of(plan).pages().get(0)))
+                .startsWith(Action.MIX, Action.LAY_DRY, Action.LAY_DRY, Action.BAG, Action.MIX, Action.INFUSE);
+        StageResin drawn = stage.drawn().orElseThrow();
+        assertThat(drawn.resin().id()).isEqualTo(PlanParts.POLYESTER.id());
+        assertThat(drawn.workTime()).as("bedding is no part of it").isCloseTo(3600, within(1e-6));
+        assertThat(stage.wetTime()).isCloseTo(3600 + 120, within(1e-6));
+        StageResin bed = stage.resins().stream()
+                .filter(resin -> resin != drawn)
+                .findFirst()
+                .orElseThrow();
+        // A core takes 0.30 h/m² and two people lay it.
+        assertThat(bed.workTime()).isCloseTo(0.30 * 0.5 * 3600 / 2, within(1e-6));
     }
 
     @Test
