@@ -48,6 +48,12 @@ public record Need(
         return Math.max(0, 1 - inParts - laps - trimmed);
     }
 
+    /** How many times another need of the material this is. */
+    double factorOf(Need other) {
+        double all = other.quantity().area().orElse(0);
+        return all > 0 ? quantity.area().orElse(all) / all : 1;
+    }
+
     /**
      * The same if cutting takes more than the usual waste allows for.
      *

@@ -2,13 +2,16 @@ package laminate.order;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import laminate.estimate.MaterialQuantity;
 import laminate.estimate.PackPrice;
 import laminate.estimate.Price;
 import laminate.estimate.Supply;
+import laminate.order.Laying.Reel;
 import laminate.order.pieces.MaterialCut;
 import laminate.unit.Amount;
 import laminate.unit.Money;
@@ -21,15 +24,24 @@ import laminate.unit.UnitPrice;
  * @param measure the measure in which it is bought
  * @param amount what is needed of it (in the measure)
  * @param packs the packs, empty if it is weighed or measured out or has no price
+ * @param reels the size of each pack, where a plan of cutting is to fit on them
  * @param loose what all that is needed costs if it is weighed or measured out
  * @param supply how it is sold, empty if it has no price
  */
 record Offer(
-        PriceBasis measure, double amount, Optional<Packs> packs, Optional<LooseCost> loose, Optional<Supply> supply) {
+        PriceBasis measure,
+        double amount,
+        Optional<Packs> packs,
+        Map<Pack, Reel> reels,
+        Optional<LooseCost> loose,
+        Optional<Supply> supply) {
     private static final List<PriceBasis> MEASURES =
             List.of(PriceBasis.PIECE, PriceBasis.KG, PriceBasis.M2, PriceBasis.M, PriceBasis.LITRE);
 
     private static final double ROUNDING = 1e-12;
+
+    /** Sizes that differ by no more are the same. */
+    private static final double SIZES = 1e-9;
 
     /** The price of what is weighed or measured out, and the whole need in its basis. */
     record LooseCost(UnitPrice price, double whole) {}
@@ -41,7 +53,7 @@ record Offer(
     static Offer of(Need need, Optional<Price> price, Optional<MaterialCut> cut) {
         MaterialQuantity quantity = need.quantity();
         if (need.each().isPresent()) {
-            return inPacks(quantity, List.of(piece(need.each().get())), Supply.LOOSE)
+            return inPacks(quantity, List.of(piece(need.each().get())), Supply.LOOSE, Optional.empty())
                     .orElseThrow();
         }
         return need.group() == Group.ITEM
@@ -54,45 +66,55 @@ record Offer(
         if (!supply.packs().isEmpty()) {
             List<PackPrice> fitting = supply.packs().stream()
                     .filter(pack -> pack.isOf(quantity.thickness()))
-                    .filter(pack -> cut.isEmpty() || holds(pack, quantity, cut.get()))
+                    .filter(pack -> cut.isEmpty() || isWideEnough(pack, cut.get()))
                     .toList();
-            return inPacks(quantity, fitting, supply);
+            return inPacks(quantity, fitting, supply, cut);
         }
         Optional<PackPrice> roll = RollPack.of(price, quantity);
         if (roll.isPresent()) {
-            return inPacks(quantity, List.of(roll.get()), supply);
+            return inPacks(quantity, List.of(roll.get()), supply, cut);
         }
         if (price.price().basis() == PriceBasis.PIECE) {
             UnitPrice each = price.price();
-            return inPacks(quantity, List.of(piece(new Money(each.amount(), each.currency()))), supply);
+            return inPacks(quantity, List.of(piece(new Money(each.amount(), each.currency()))), supply, cut);
         }
         return loose(quantity, price);
     }
 
-    /** A pack of unknown width is trusted to. */
-    private static boolean holds(PackPrice pack, MaterialQuantity quantity, MaterialCut cut) {
-        if (pack.width().isEmpty()) {
-            return true;
-        }
-        double width = pack.width().getAsDouble();
-        return cut.canBeCutFrom(width, pack.length().isPresent() ? pack.length() : length(pack, width, quantity));
+    /** One of the packs has to be wide enough, and long enough for the longest pull. */
+    private static boolean canBeCut(List<Pack> packs, Map<Pack, Reel> reels, MaterialCut cut) {
+        double longest =
+                cut.lengths().stream().mapToDouble(length -> length).max().orElse(0);
+        return packs.stream().anyMatch(pack -> reels.get(pack).length() >= longest * (1 - SIZES));
     }
 
-    private static OptionalDouble length(PackPrice pack, double width, MaterialQuantity quantity) {
-        OptionalDouble all = quantity.amount(pack.amount().measure());
+    /** A pack of unknown width is trusted to be as wide as was planned for, one of unknown length to be long enough. */
+    private static Reel reel(PackPrice pack, MaterialQuantity quantity, MaterialCut cut) {
+        double width = pack.width().orElse(cut.width());
+        OptionalDouble area =
+                area(pack.amount().value().doubleValue(), pack.amount().measure(), quantity);
+        double byArea = area.isPresent() ? area.getAsDouble() / width : Double.POSITIVE_INFINITY;
+        return new Reel(pack.name(), width, pack.length().orElse(byArea));
+    }
+
+    /** The area of so much of a material (m²), as the whole need is to its area; empty if that is not known. */
+    static OptionalDouble area(double amount, PriceBasis measure, MaterialQuantity quantity) {
+        OptionalDouble all = quantity.amount(measure);
         return all.isEmpty() || all.getAsDouble() == 0 || quantity.area().isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(pack.amount().value().doubleValue()
-                        / all.getAsDouble()
-                        * quantity.area().getAsDouble()
-                        / width);
+                : OptionalDouble.of(amount / all.getAsDouble() * quantity.area().getAsDouble());
     }
 
     private static PackPrice piece(Money each) {
         return PackPrice.of("piece", new Amount(BigDecimal.ONE, PriceBasis.PIECE), each);
     }
 
-    private static Optional<Offer> inPacks(MaterialQuantity quantity, List<PackPrice> sold, Supply supply) {
+    private static boolean isWideEnough(PackPrice pack, MaterialCut cut) {
+        return pack.width().orElse(cut.width()) >= cut.width() * (1 - SIZES);
+    }
+
+    private static Optional<Offer> inPacks(
+            MaterialQuantity quantity, List<PackPrice> sold, Supply supply, Optional<MaterialCut> cut) {
         if (sold.isEmpty()) {
             return Optional.empty();
         }
@@ -102,8 +124,16 @@ record Offer(
             return Optional.empty();
         }
         List<Pack> packs = new ArrayList<>();
-        sold.forEach(pack -> packs.add(
-                Pack.of(pack.name(), pack.amount().value(), pack.price()).withMinimum(pack.minimum())));
+        Map<Pack, Reel> reels = new IdentityHashMap<>();
+        for (PackPrice sale : sold) {
+            Pack pack =
+                    Pack.of(sale.name(), sale.amount().value(), sale.price()).withMinimum(sale.minimum());
+            packs.add(pack);
+            cut.ifPresent(plan -> reels.put(pack, reel(sale, quantity, plan)));
+        }
+        if (cut.isPresent() && !canBeCut(packs, reels, cut.get())) {
+            return Optional.empty();
+        }
         BigDecimal minimum = supply.minimum()
                 .filter(least -> least.measure() == measure)
                 .map(Amount::value)
@@ -112,6 +142,7 @@ record Offer(
                 measure,
                 amount.getAsDouble(),
                 Optional.of(new Packs(packs, minimum)),
+                reels,
                 Optional.empty(),
                 Optional.of(supply)));
     }
@@ -133,6 +164,7 @@ record Offer(
                 measure.get(),
                 amount,
                 Optional.empty(),
+                Map.of(),
                 Optional.of(new LooseCost(price.price(), whole.getAsDouble())),
                 Optional.of(price.supply())));
     }
@@ -147,13 +179,29 @@ record Offer(
                         .findFirst()
                         .orElse(PriceBasis.KG);
         double amount = quantity.amount(measure).orElse(0);
-        return new Offer(measure, amount, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Offer(measure, amount, Optional.empty(), Map.of(), Optional.empty(), Optional.empty());
+    }
+
+    /** The same for so many times the need. */
+    Offer times(double factor) {
+        return new Offer(
+                measure,
+                amount * factor,
+                packs,
+                reels,
+                loose.map(sold -> new LooseCost(sold.price(), sold.whole() * factor)),
+                supply);
     }
 
     /** What covers a shortfall at the least cost; for the little that sums leave over nothing is bought. */
     Purchase buy(double shortfall) {
         double wanted = shortfall > ROUNDING * amount ? shortfall : 0;
         return packs.isPresent() ? buyPacks(packs.get().cheapest(wanted)) : buyLoose(wanted);
+    }
+
+    /** What covers a shortfall, in packs that have been chosen if there are any. */
+    Purchase buy(double shortfall, List<PackCount> chosen) {
+        return packs.isPresent() ? buyPacks(packs.get().choice(shortfall, chosen)) : buy(shortfall);
     }
 
     private static Purchase buyPacks(PackChoice choice) {

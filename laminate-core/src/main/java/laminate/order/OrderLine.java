@@ -18,6 +18,7 @@ import laminate.unit.PriceBasis;
  * @param bought what is bought in all (in the measure)
  * @param cost what that costs, zero if nothing is bought; empty if there is no price
  * @param surplusValue what the surplus of the packs has cost, at the mean price of all that is bought
+ * @param rolls the rolls or sheets, in stock and bought, that a plan of cutting takes from; empty without one
  * @param delivery when to order it, and how long it keeps
  */
 public record OrderLine(
@@ -29,6 +30,7 @@ public record OrderLine(
         double bought,
         Optional<Money> cost,
         Optional<Money> surplusValue,
+        List<TakenRoll> rolls,
         Delivery delivery) {
     /** Needs are summed up in doubles, and packs are chosen for twelve digits of the sum. */
     private static final double ROUNDING = 1e-10;
@@ -43,6 +45,7 @@ public record OrderLine(
         Objects.requireNonNull(surplusValue, "surplusValue");
         Objects.requireNonNull(delivery, "delivery");
         packs = List.copyOf(packs);
+        rolls = List.copyOf(rolls);
         Require.notNegative("need of " + need.material(), amount);
         Require.notNegative("stock of " + need.material(), inStock);
         Require.notNegative("purchase of " + need.material(), bought);

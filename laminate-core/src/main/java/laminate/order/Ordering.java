@@ -70,11 +70,10 @@ public final class Ordering {
         List<OrderLine> lines = new ArrayList<>();
         Set<String> missing = new LinkedHashSet<>();
         List<String> remarks = new ArrayList<>();
-        for (Need reckoned : NeedLedger.of(parts)) {
+        for (Need need : NeedLedger.of(parts)) {
             Optional<MaterialCut> cut =
-                    cutting.find(reckoned.material(), reckoned.quantity().thickness());
-            Need need = cut.map(plan -> asCut(reckoned, plan, remarks)).orElse(reckoned);
-            OrderLine line = line(need, store, cut);
+                    cutting.find(need.material(), need.quantity().thickness());
+            OrderLine line = cut.isPresent() ? line(need, cut.get(), store, remarks) : line(need, store);
             lines.add(line);
             if (line.cost().isEmpty()) {
                 missing.add(need.material());
@@ -96,35 +95,56 @@ public final class Ordering {
                         && line.price().isEmpty());
     }
 
-    private static Need asCut(Need need, MaterialCut plan, List<String> remarks) {
-        Need asCut = need.atLeast(plan.area(), plan.covered());
-        if (asCut != need) {
-            remarks.add(String.format(
-                    Locale.ROOT,
-                    "cutting %s takes %.3g m² and the usual waste allows for %.3g m²; the order goes by the plan",
-                    need.material(),
-                    asCut.quantity().area().orElseThrow(),
-                    need.quantity().area().orElseThrow()));
-        }
-        return asCut;
+    private OrderLine line(Need need, Store store) {
+        Offer offer = Offer.of(need, price(need), Optional.empty());
+        double inStock = sum(store.amounts(need, offer.measure()));
+        return line(need, offer, inStock, offer.buy(Math.max(0, offer.amount() - inStock)), List.of());
     }
 
-    private OrderLine line(Need need, Store store, Optional<MaterialCut> cut) {
-        Offer offer = Offer.of(need, Optional.ofNullable(prices.get(need.material())), cut);
-        double amount = offer.amount();
-        double inStock = store.amount(need, offer.measure());
+    private OrderLine line(Need reckoned, MaterialCut cut, Store store, List<String> remarks) {
+        Offer usual = Offer.of(reckoned, price(reckoned), Optional.of(cut));
+        List<Double> stock = store.amounts(reckoned, usual.measure());
+        CutPurchase.Bought bought = new CutPurchase(reckoned, cut, usual, stock).buy();
+        Need need = bought.need();
+        if (need != reckoned) {
+            remarks.add(goesByThePlan(reckoned, need));
+        }
+        Offer offer = usual.times(need.factorOf(reckoned));
+        double inStock = sum(stock);
+        Offer.Purchase purchase = offer.buy(Math.max(0, offer.amount() - inStock), bought.packs());
+        return line(need, offer, inStock, purchase, bought.rolls());
+    }
+
+    private static String goesByThePlan(Need reckoned, Need need) {
+        return String.format(
+                Locale.ROOT,
+                "cutting %s takes %.3g m² and the usual waste allows for %.3g m²; the order goes by the plan",
+                need.material(),
+                need.quantity().area().orElseThrow(),
+                reckoned.quantity().area().orElseThrow());
+    }
+
+    private Optional<Price> price(Need need) {
+        return Optional.ofNullable(prices.get(need.material()));
+    }
+
+    private static double sum(List<Double> amounts) {
+        return amounts.stream().mapToDouble(amount -> amount).sum();
+    }
+
+    private OrderLine line(Need need, Offer offer, double inStock, Offer.Purchase purchase, List<TakenRoll> rolls) {
         Delivery delivery =
                 offer.supply().map(supply -> Delivery.of(supply, wanted)).orElse(Delivery.UNKNOWN);
-        Offer.Purchase purchase = offer.buy(Math.max(0, amount - inStock));
         return new OrderLine(
                 need,
                 offer.measure(),
-                amount,
+                offer.amount(),
                 inStock,
                 purchase.packs(),
                 purchase.bought(),
                 purchase.cost(),
                 purchase.surplusValue(),
+                rolls,
                 delivery);
     }
 }

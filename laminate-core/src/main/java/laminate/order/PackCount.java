@@ -1,6 +1,7 @@
 package laminate.order;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import laminate.unit.Money;
 
 /**
@@ -10,6 +11,11 @@ import laminate.unit.Money;
  * @param count how many of it, from the least number that is sold
  */
 public record PackCount(Pack pack, int count) {
+    static final Comparator<PackCount> LARGEST_FIRST = Comparator.comparing(
+                    (PackCount bought) -> bought.pack().amount())
+            .reversed()
+            .thenComparing(bought -> bought.pack().name());
+
     /**
      * Checks the count.
      *

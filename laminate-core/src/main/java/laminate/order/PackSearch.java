@@ -31,11 +31,6 @@ final class PackSearch {
             .thenComparing(Purchase::amount, Comparator.reverseOrder())
             .thenComparing(Purchase::count);
 
-    private static final Comparator<PackCount> LARGEST_FIRST = Comparator.comparing(
-                    (PackCount bought) -> bought.pack().amount())
-            .reversed()
-            .thenComparing(bought -> bought.pack().name());
-
     private static final BigDecimal FEW = BigDecimal.valueOf(20);
 
     private final List<Pack> packs;
@@ -74,7 +69,7 @@ final class PackSearch {
         return IntStream.range(0, packs.size())
                 .filter(i -> counts.get(i) > 0)
                 .mapToObj(i -> new PackCount(packs.get(i), counts.get(i)))
-                .sorted(LARGEST_FIRST)
+                .sorted(PackCount.LARGEST_FIRST)
                 .toList();
     }
 
@@ -145,7 +140,7 @@ final class PackSearch {
     }
 
     /** The fewest that cover an amount, as far as there are so many; none to cover nothing. */
-    private static int toCover(Pack pack, BigDecimal amount) {
+    static int toCover(Pack pack, BigDecimal amount) {
         int most = pack.available().orElse(Integer.MAX_VALUE);
         int count = amount.divide(pack.amount(), 0, RoundingMode.CEILING)
                 .min(BigDecimal.valueOf(most))

@@ -3,6 +3,8 @@ package laminate.order;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import laminate.unit.Money;
 
 /**
@@ -62,9 +64,42 @@ public record Packs(List<Pack> packs, BigDecimal minimum) {
             return new PackChoice(
                     need, List.of(), Money.zero(packs.get(0).price().currency()));
         }
-        List<PackCount> chosen = new PackSearch(packs, need.max(minimum)).cheapest();
-        Money cost = chosen.stream().map(PackCount::cost).reduce(Money::plus).orElseThrow();
-        return new PackChoice(need, chosen, cost);
+        return choice(need, new PackSearch(packs, need.max(minimum)).cheapest());
+    }
+
+    private PackChoice choice(BigDecimal need, List<PackCount> chosen) {
+        Money nothing = Money.zero(packs.get(0).price().currency());
+        return new PackChoice(
+                need,
+                chosen,
+                chosen.stream().map(PackCount::cost).reduce(Money::plus).orElse(nothing));
+    }
+
+    /** Packs chosen for a need that was computed, and that they may miss by its rounding. */
+    PackChoice choice(double need, List<PackCount> chosen) {
+        BigDecimal held = chosen.stream().map(PackCount::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return choice(new BigDecimal(need).round(DIGITS_OF_SUM).min(held), chosen);
+    }
+
+    /**
+     * The packs that cover a need and serve besides, as rolls that are long enough do, at the least cost there is; only
+     * where that takes very many packs, of one kind and maybe not the cheapest.
+     *
+     * @param need what is needed, in the unit of the packs, taken to 12 significant digits
+     * @param serves whether packs serve; if they do, so do more of them
+     * @return the choice, never short of the need
+     * @throws IllegalArgumentException if the need is negative or not finite, or no packs serve
+     */
+    public PackChoice cheapest(double need, Predicate<List<PackCount>> serves) {
+        PackChoice covering = cheapest(need);
+        if (serves.test(covering.packs())) {
+            return covering;
+        }
+        return new PackEnumeration(packs, covering.need().max(minimum), serves)
+                .cheapest()
+                .map(chosen -> choice(covering.need(), chosen))
+                .orElseThrow(() -> new IllegalArgumentException("no number of these packs serves: "
+                        + packs.stream().map(Pack::name).collect(Collectors.joining(", "))));
     }
 
     /**

@@ -22,20 +22,20 @@ final class Store {
         }
     }
 
-    /** What may be used of a material, in a measure. It is taken out of the store. */
-    double amount(Need need, PriceBasis measure) {
-        double sum = 0;
+    /** What may be used of a material, in a measure, each item by itself. It is taken out of the store. */
+    List<Double> amounts(Need need, PriceBasis measure) {
+        List<Double> amounts = new ArrayList<>();
         List<StockItem> left = new ArrayList<>();
         for (StockItem item : items.getOrDefault(need.material(), List.of())) {
             OptionalDouble amount = amount(item, need, measure);
             if (amount.isPresent()) {
-                sum += amount.getAsDouble();
+                amounts.add(amount.getAsDouble());
             } else {
                 left.add(item);
             }
         }
         items.put(need.material(), left);
-        return sum;
+        return amounts;
     }
 
     /** Empty if it is for another need; nothing if it may not be used, which is remarked. */

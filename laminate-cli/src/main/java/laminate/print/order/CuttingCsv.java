@@ -1,9 +1,9 @@
 package laminate.print.order;
 
 import java.util.List;
-import java.util.OptionalDouble;
+import laminate.order.Order;
 import laminate.order.cut.Placement;
-import laminate.order.cut.Sheet;
+import laminate.order.cut.Pull;
 import laminate.order.pieces.CutPiece;
 import laminate.order.pieces.Cutting;
 import laminate.order.pieces.MaterialCut;
@@ -45,11 +45,11 @@ final class CuttingCsv {
                         "turned");
     }
 
-    void print(Cutting cutting, OrderCsv.Which which) {
+    void print(Cutting cutting, Order order, OrderCsv.Which which) {
         if (which == OrderCsv.Which.PIECES) {
             cutting.pieces().forEach(this::piece);
         } else {
-            cutting.materials().forEach(this::places);
+            cutting.materials().forEach(cut -> places(cut, RollPlaces.of(order, cut)));
         }
     }
 
@@ -67,28 +67,33 @@ final class CuttingCsv {
                 .end();
     }
 
-    private void places(MaterialCut cut) {
-        cut.roll()
-                .ifPresent(
-                        plan -> plan.placements().forEach(placed -> place(cut.material(), cut.thickness(), 1, placed)));
-        cut.sheets().ifPresent(plan -> {
-            int number = 1;
-            for (Sheet sheet : plan.sheets()) {
-                for (Placement placed : sheet.placements()) {
-                    place(cut.material(), cut.thickness(), number, placed);
+    private void places(MaterialCut cut, RollPlaces places) {
+        cut.roll().ifPresent(plan -> {
+            for (int number = 1; number <= plan.pulls().size(); number++) {
+                Pull pull = plan.pulls().get(number - 1);
+                double shift = places.from(number, plan.pulls()) - pull.from();
+                for (Placement placed : pull.placements()) {
+                    place(cut, places.number(number), placed, Math.max(0, placed.y() + shift));
                 }
-                number++;
+            }
+        });
+        cut.sheets().ifPresent(plan -> {
+            for (int number = 1; number <= plan.sheets().size(); number++) {
+                for (Placement placed : plan.sheets().get(number - 1).placements()) {
+                    place(cut, number, placed, placed.y());
+                }
             }
         });
     }
 
-    private void place(String material, OptionalDouble thickness, int sheet, Placement placed) {
-        csv.text(material)
-                .number(thickness, measures.length())
+    /** A piece, along from the start of its roll or sheet (m). */
+    private void place(MaterialCut cut, int sheet, Placement placed, double along) {
+        csv.text(cut.material())
+                .number(cut.thickness(), measures.length())
                 .number(sheet)
                 .text(placed.piece().name())
                 .number(placed.x(), measures.length())
-                .number(placed.y(), measures.length())
+                .number(along, measures.length())
                 .number(placed.across(), measures.length())
                 .number(placed.along(), measures.length())
                 .text(placed.turned() ? "yes" : "no")

@@ -1,6 +1,8 @@
 package laminate.print.order;
 
 import java.util.List;
+import laminate.order.Order;
+import laminate.order.TakenRoll;
 import laminate.order.cut.Offcut;
 import laminate.order.cut.Placement;
 import laminate.order.cut.Pull;
@@ -17,11 +19,11 @@ final class CuttingJson {
     private CuttingJson() {}
 
     /** Writes {@code cutting}; an object is open. */
-    static void print(Cutting cutting, JsonWriter json) {
+    static void print(Cutting cutting, Order order, JsonWriter json) {
         json.key("cutting").object().key("pieces").array();
         cutting.pieces().forEach(piece -> print(piece, json));
         json.end().key("materials").array();
-        cutting.materials().forEach(cut -> print(cut, json));
+        cutting.materials().forEach(cut -> print(cut, RollPlaces.of(order, cut).rolls(), json));
         json.end().key("remarks").array();
         cutting.remarks().forEach(json::text);
         json.end().end();
@@ -42,11 +44,27 @@ final class CuttingJson {
                 .end();
     }
 
-    private static void print(MaterialCut cut, JsonWriter json) {
+    private static void print(MaterialCut cut, List<TakenRoll> rolls, JsonWriter json) {
         json.object().field("material", cut.material()).field("thickness_m", cut.thickness());
         cut.roll().ifPresent(plan -> print(plan, json));
         cut.sheets().ifPresent(plan -> print(plan, json));
+        taken(rolls, json);
         json.field("area_m2", cut.area()).field("yield", cut.yieldFraction()).end();
+    }
+
+    /** The rolls or sheets taken from, in stock and bought, each with the numbers of its pulls or sheets from 1. */
+    private static void taken(List<TakenRoll> rolls, JsonWriter json) {
+        json.key("taken_from").array();
+        for (TakenRoll roll : rolls) {
+            json.object().field("pack", roll.name()).field("width_m", roll.width());
+            if (Double.isFinite(roll.length())) {
+                json.field("length_m", roll.length());
+            }
+            json.key("pulls").array();
+            roll.pulls().forEach(json::number);
+            json.end().end();
+        }
+        json.end();
     }
 
     private static void print(RollPlan plan, JsonWriter json) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import laminate.order.Order;
 import laminate.order.cut.Offcut;
 import laminate.order.cut.Placement;
 import laminate.order.cut.Pull;
@@ -27,7 +28,7 @@ final class CuttingSection {
         this.measures = measures;
     }
 
-    void addTo(Report.Builder report, Cutting cutting) {
+    void addTo(Report.Builder report, Cutting cutting, Order order) {
         if (cutting.pieces().isEmpty()) {
             return;
         }
@@ -41,7 +42,7 @@ final class CuttingSection {
             report.grid(pieces(pieces));
         });
         report.heading(2, "Rolls and sheets").grid(plans(cutting.materials()));
-        report.heading(3, "Lengths to pull, sheets to cut").grid(pulls(cutting.materials()));
+        report.heading(3, "Lengths to pull, sheets to cut").grid(pulls(cutting.materials(), order));
         report.heading(3, "Offcuts that can serve").grid(offcuts(cutting.materials()));
     }
 
@@ -102,7 +103,7 @@ final class CuttingSection {
                             name(cut.material(), cut.thickness()),
                             size(plan.width(), plan.length()),
                             Integer.toString(plan.sheets().size()),
-                            cut.isOfRolls() ? "rolls" : "sheets",
+                            "sheets",
                             Integer.toString(plan.lowerBound()),
                             Measures.percent(cut.yieldFraction())));
         }
@@ -113,34 +114,44 @@ final class CuttingSection {
         return length(width) + " × " + length(length) + " " + measures.length().symbol();
     }
 
-    private Table pulls(List<MaterialCut> cuts) {
+    private Table pulls(List<MaterialCut> cuts, Order order) {
         Table.Builder table = new Table.Builder(
                 Column.words("material"),
                 Column.numbers("pull", ""),
                 Column.numbers("length", measures.length().symbol()),
+                Column.words("off"),
                 Column.words("pieces"));
         for (MaterialCut cut : cuts) {
-            cut.roll().ifPresent(plan -> addPulls(table, cut, plan));
-            cut.sheets().ifPresent(plan -> addSheets(table, cut, plan));
+            RollPlaces places = RollPlaces.of(order, cut);
+            cut.roll().ifPresent(plan -> addPulls(table, cut, plan, places));
+            cut.sheets().ifPresent(plan -> addSheets(table, cut, plan, places));
         }
         return table.build();
     }
 
-    private void addPulls(Table.Builder table, MaterialCut cut, RollPlan plan) {
+    private void addPulls(Table.Builder table, MaterialCut cut, RollPlan plan, RollPlaces places) {
         int number = 1;
         for (Pull pull : plan.pulls()) {
-            table.row(cut.material(), Integer.toString(number++), length(pull.length()), numbers(pull.placements()));
+            table.row(
+                    cut.material(),
+                    Integer.toString(number),
+                    length(pull.length()),
+                    places.name(number),
+                    numbers(pull.placements()));
+            number++;
         }
     }
 
-    private void addSheets(Table.Builder table, MaterialCut cut, SheetPlan plan) {
+    private void addSheets(Table.Builder table, MaterialCut cut, SheetPlan plan, RollPlaces places) {
         int number = 1;
         for (Sheet sheet : plan.sheets()) {
             table.row(
                     name(cut.material(), cut.thickness()),
-                    Integer.toString(number++),
+                    Integer.toString(number),
                     length(plan.length()),
+                    places.name(number),
                     numbers(sheet.placements()));
+            number++;
         }
     }
 

@@ -74,7 +74,7 @@ public final class OrderCsv implements Printer<OrderSheet> {
             csv.headings(headings());
             for (OrderSheet sheet : sheets) {
                 if (which.isOfCutting()) {
-                    new CuttingCsv(measures, csv).print(sheet.cutting(), which);
+                    new CuttingCsv(measures, csv).print(sheet.cutting(), sheet.order(), which);
                 } else {
                     sheet.order().lines().forEach(line -> print(line, csv));
                 }

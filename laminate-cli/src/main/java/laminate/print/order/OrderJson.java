@@ -42,7 +42,7 @@ public final class OrderJson implements Printer<OrderSheet> {
         json.end();
         print(sheet.order(), json);
         if (!sheet.cutting().equals(Cutting.NONE)) {
-            CuttingJson.print(sheet.cutting(), json);
+            CuttingJson.print(sheet.cutting(), sheet.order(), json);
         }
         json.end();
     }

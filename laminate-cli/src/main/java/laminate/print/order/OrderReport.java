@@ -53,7 +53,7 @@ public final class OrderReport {
             report.paragraph("No price is known for: " + String.join(", ", order.missing())
                     + ". There is no total until there is.");
         }
-        cutting.addTo(report, sheet.cutting());
+        cutting.addTo(report, sheet.cutting(), sheet.order());
         List<String> remarks = new ArrayList<>(order.remarks());
         remarks.addAll(sheet.cutting().remarks());
         if (!remarks.isEmpty()) {

@@ -11,7 +11,11 @@ final class Pulls {
     private final Cutting cutting;
     private final List<Stretch> stretches = new ArrayList<>();
 
-    private record Stretch(Box box, List<Integer> items) {}
+    private record Stretch(Box box, List<Integer> items) {
+        long length() {
+            return box.end() - box.y();
+        }
+    }
 
     Pulls(Sizes sizes, Layout layout, Stock stock, Grid grid) {
         this.grid = grid;
@@ -23,7 +27,7 @@ final class Pulls {
             if (box.y() >= pull.end() && !open.isEmpty()) {
                 stretches.add(new Stretch(pull, List.copyOf(open)));
                 open.clear();
-                pull = new Box(0, pull.end(), stock.width(), pull.end());
+                pull = new Box(0, box.y(), stock.width(), box.y());
             }
             open.add(item);
             pull = new Box(0, pull.y(), stock.width(), Math.max(pull.end(), box.end()));
@@ -31,20 +35,39 @@ final class Pulls {
         stretches.add(new Stretch(pull, open));
     }
 
+    /** The pulls end to end, though they be laid on several rolls with ends between. */
     List<Pull> all() {
-        return stretches.stream()
-                .map(stretch -> new Pull(
-                        grid.metres(stretch.box.y()),
-                        grid.metres(stretch.box.end() - stretch.box.y()),
-                        cutting.placements(stretch.items, 0)))
-                .toList();
+        List<Pull> pulls = new ArrayList<>();
+        long from = 0;
+        for (Stretch stretch : stretches) {
+            pulls.add(new Pull(
+                    grid.metres(from),
+                    grid.metres(stretch.length()),
+                    cutting.placements(stretch.items, stretch.box.y() - from)));
+            from += stretch.length();
+        }
+        return pulls;
+    }
+
+    /** All of them together (steps). */
+    long length() {
+        return stretches.stream().mapToLong(Stretch::length).sum();
+    }
+
+    /** The longest of them (steps). */
+    long longest() {
+        return stretches.stream().mapToLong(Stretch::length).max().orElse(0);
     }
 
     /** What is left of all pulls, largest first. */
     List<Offcut> offcuts(double least) {
-        return stretches.stream()
-                .flatMap(stretch -> cutting.offcuts(stretch.box, stretch.items, least, 0).stream())
-                .sorted(Comparator.comparingDouble(Offcut::area).reversed())
-                .toList();
+        List<Offcut> offcuts = new ArrayList<>();
+        long from = 0;
+        for (Stretch stretch : stretches) {
+            offcuts.addAll(cutting.offcuts(stretch.box, stretch.items, least, stretch.box.y() - from));
+            from += stretch.length();
+        }
+        offcuts.sort(Comparator.comparingDouble(Offcut::area).reversed());
+        return offcuts;
     }
 }

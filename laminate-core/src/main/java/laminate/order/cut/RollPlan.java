@@ -1,24 +1,35 @@
 package laminate.order.cut;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
 import laminate.theory.Require;
 
 /**
  * How pieces are cut from a roll. Places and lengths are exact to some thousand-millionths of the roll's width.
  *
  * @param width width of the roll (m)
- * @param length length that is used (m)
+ * @param rollLength length of a roll (m), which no pull exceeds; empty for a roll longer than any plan
+ * @param length length that is used (m), of all rolls together
  * @param lowerBound a length below which nobody can come (m): areas over the width, the longest piece, or pieces that do
  *     not fit side by side
- * @param pulls what is pulled and cut straight across, from the start of the roll; together the length that is used
+ * @param pulls what is pulled and cut straight across, end to end; together the length that is used. Where
+ *     rolls are shorter, {@link Lengths} lays them on rolls
  * @param offcuts free rectangles that can serve for something else, each within one pull, none over another, largest
  *     first
  */
-public record RollPlan(double width, double length, double lowerBound, List<Pull> pulls, List<Offcut> offcuts) {
+public record RollPlan(
+        double width,
+        OptionalDouble rollLength,
+        double length,
+        double lowerBound,
+        List<Pull> pulls,
+        List<Offcut> offcuts) {
     /**
      * Checks the sizes.
      *
      * @param width width of the roll (m)
+     * @param rollLength length of a roll (m)
      * @param length length that is used (m)
      * @param lowerBound a length below which nobody can come (m)
      * @param pulls what is pulled and cut straight across
@@ -27,6 +38,7 @@ public record RollPlan(double width, double length, double lowerBound, List<Pull
      */
     public RollPlan {
         Require.positive("width of the roll", width);
+        Objects.requireNonNull(rollLength, "rollLength");
         Require.positive("length used of the roll", length);
         Require.positive("lower bound of the length", lowerBound);
         if (length < lowerBound) {

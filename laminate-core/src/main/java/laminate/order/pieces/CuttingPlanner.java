@@ -15,7 +15,6 @@ import laminate.estimate.Price;
 import laminate.estimate.PriceList;
 import laminate.estimate.ZoneEstimate;
 import laminate.order.cut.Piece;
-import laminate.order.cut.RollPlan;
 import laminate.order.cut.RollPlanner;
 import laminate.order.cut.SheetPlanner;
 import laminate.part.Outline;
@@ -92,23 +91,23 @@ public final class CuttingPlanner {
         }
     }
 
-    /** A roll long enough is planned as one; sheets, and rolls that are not, by their number. */
     private MaterialCut cut(Pile pile) {
-        if (pile.key.thickness().isEmpty()) {
-            RollPlan plan =
-                    RollPlanner.of(pile.size.width()).withCuts(rules.cuts()).plan(pile.pieces);
-            if (plan.length() <= pile.size.length().orElse(plan.length())) {
-                return new MaterialCut(
-                        pile.key.material(), pile.key.thickness(), pile.covered, Optional.of(plan), Optional.empty());
-            }
-        }
-        double length = pile.size.length().getAsDouble();
+        boolean isOfRolls = pile.key.thickness().isEmpty();
         return new MaterialCut(
                 pile.key.material(),
                 pile.key.thickness(),
                 pile.covered,
-                Optional.empty(),
-                Optional.of(SheetPlanner.of(pile.size.width(), length).plan(pile.pieces)));
+                isOfRolls ? Optional.of(roller(pile.size).plan(pile.pieces)) : Optional.empty(),
+                isOfRolls ? Optional.empty() : Optional.of(sheeter(pile.size).plan(pile.pieces)));
+    }
+
+    private RollPlanner roller(StockSize size) {
+        RollPlanner roller = RollPlanner.of(size.width()).withCuts(rules.cuts());
+        return size.length().isPresent() ? roller.withRollLength(size.length().getAsDouble()) : roller;
+    }
+
+    private static SheetPlanner sheeter(StockSize size) {
+        return SheetPlanner.of(size.width(), size.length().orElseThrow());
     }
 
     /** One planning: numbers the pieces as they are laid. */

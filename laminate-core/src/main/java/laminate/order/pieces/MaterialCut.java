@@ -1,5 +1,6 @@
 package laminate.order.pieces;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -10,13 +11,13 @@ import laminate.order.cut.RollPlan;
 import laminate.order.cut.SheetPlan;
 
 /**
- * How all pieces of a material are cut: off one roll, or from sheets or rolls of a given length.
+ * How all pieces of a material are cut: off rolls, or from sheets.
  *
  * @param material the id
  * @param thickness thickness of a sheet of core (m), empty for anything else
  * @param covered area of the layers that the pieces are for, with laps and margin as the estimate has them (m²)
- * @param roll the plan off one roll; exactly one of the plans is there
- * @param sheets the plan from sheets, or from several rolls
+ * @param roll the plan off a roll, or several; exactly one of the plans is there
+ * @param sheets the plan from sheets
  */
 public record MaterialCut(
         String material,
@@ -24,8 +25,6 @@ public record MaterialCut(
         double covered,
         Optional<RollPlan> roll,
         Optional<SheetPlan> sheets) {
-    private static final double ROUNDING = 1e-9;
-
     /**
      * Checks that there is one plan.
      *
@@ -40,24 +39,44 @@ public record MaterialCut(
     }
 
     /**
-     * What is pulled off the roll or rolls, or the sheets taken.
+     * What is pulled off the roll or rolls, without ends of rolls that are left, or the sheets taken.
      *
      * @return the area (m²)
      */
     public double area() {
-        return roll.map(plan -> plan.width() * plan.length()).orElseGet(() -> area(sheets.orElseThrow()));
+        return width() * lengths().stream().mapToDouble(length -> length).sum();
     }
 
-    /** Of the last of several rolls the rest is left on it; of a sheet it is not. */
-    private double area(SheetPlan plan) {
-        int whole = plan.sheets().size() - (isOfRolls() ? 1 : 0);
-        double used = isOfRolls()
-                ? plan.sheets().get(whole).placements().stream()
-                        .mapToDouble(placed -> placed.y() + placed.along())
-                        .max()
-                        .orElse(0)
-                : 0;
-        return plan.width() * (whole * plan.length() + used);
+    /**
+     * The width that it is planned for.
+     *
+     * @return width of the roll or sheet (m)
+     */
+    public double width() {
+        return roll.map(RollPlan::width).orElseGet(() -> sheets.orElseThrow().width());
+    }
+
+    /**
+     * The length that it is planned for.
+     *
+     * @return length of the roll or sheet (m), empty for a roll whose length is not known
+     */
+    public OptionalDouble stockLength() {
+        return roll.isPresent()
+                ? roll.get().rollLength()
+                : OptionalDouble.of(sheets.orElseThrow().length());
+    }
+
+    /**
+     * The lengths that are taken, none of which may reach over the end of a roll: pulls, or whole sheets.
+     *
+     * @return a length (m) for each pull or sheet, in their order
+     */
+    public List<Double> lengths() {
+        return roll.map(plan -> plan.pulls().stream().map(Pull::length).toList())
+                .orElseGet(() -> Collections.nCopies(
+                        sheets.orElseThrow().sheets().size(),
+                        sheets.orElseThrow().length()));
     }
 
     /**
@@ -66,7 +85,7 @@ public record MaterialCut(
      * @return false for sheets of core
      */
     public boolean isOfRolls() {
-        return thickness.isEmpty();
+        return roll.isPresent();
     }
 
     /**
@@ -91,29 +110,5 @@ public record MaterialCut(
                 .orElseGet(() -> sheets.orElseThrow().sheets().stream()
                         .flatMap(sheet -> sheet.placements().stream())
                         .toList());
-    }
-
-    /**
-     * Whether the pieces of the plan can be cut from another roll or sheet.
-     *
-     * @param width its width (m)
-     * @param length its length (m), empty if it is not known
-     * @return true if it is no narrower than the planned one, and no shorter than the planned sheet, or off rolls than the
-     *     longest pull or piece
-     */
-    public boolean canBeCutFrom(double width, OptionalDouble length) {
-        double planned =
-                roll.map(RollPlan::width).orElseGet(() -> sheets.orElseThrow().width());
-        double longest = longest();
-        return width >= planned * (1 - ROUNDING) && length.orElse(longest) >= longest * (1 - ROUNDING);
-    }
-
-    private double longest() {
-        if (roll.isPresent()) {
-            return roll.get().pulls().stream().mapToDouble(Pull::length).max().orElse(0);
-        }
-        return isOfRolls()
-                ? placements().stream().mapToDouble(Placement::along).max().orElse(0)
-                : sheets.orElseThrow().length();
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,7 +109,7 @@ class RollPlanTest {
     void anotherUnitGivesTheSamePlan(double factor) {
         List<Piece> pieces = RandomPieces.of(40, WIDTH, 2.4, 11);
         RollPlan plan = ROLL.plan(pieces);
-        RollPlan scaled = new RollPlanner(WIDTH * factor, Cuts.FREE, 0.1 * factor, ROLL.steps())
+        RollPlan scaled = new RollPlanner(WIDTH * factor, Cuts.FREE, 0.1 * factor, ROLL.steps(), OptionalDouble.empty())
                 .plan(pieces.stream()
                         .map(p -> new Piece(p.name(), p.width() * factor, p.length() * factor, p.turn()))
                         .toList());

@@ -186,17 +186,18 @@ class CuttingPlannerTest {
     }
 
     @Test
-    void aRollTooShortForAllIsPlannedByTheNumberOfRolls() {
+    void noPullIsLongerThanTheRoll() {
         Price.Roll roll = new Price.Roll(1, OptionalDouble.of(3), NONE);
         Optional<PriceList> prices = Optional.of(new PriceList(
                 "GBP",
                 Optional.empty(),
                 List.of(new Price("mat-300", UnitPrice.parse("9 GBP/roll"), Optional.of(roll)))));
         Cutting cutting = plan(prices, times(5, part(panel(1.4, 0.9, hand(mat(0.3))))));
-        assertThat(cutting.materials().get(0).sheets().orElseThrow().sheets()).hasSize(3);
-        // Two rolls of 3 m with two pieces each, and one piece off the third.
-        assertThat(cutting.materials().get(0).area()).isCloseTo(2 * 3 + 1.4, within(1e-9));
-        assertThat(cutting.materials().get(0).yieldFraction()).isCloseTo(5 * 1.4 * 0.9 / 7.4, within(1e-9));
+        MaterialCut cut = cutting.materials().get(0);
+        assertThat(cut.lengths()).hasSize(5).allMatch(length -> Math.abs(length - 1.4) < 1e-9);
+        assertThat(cut.stockLength()).hasValue(3);
+        assertThat(cut.area()).isCloseTo(5 * 1.4, within(1e-9));
+        assertThat(cut.yieldFraction()).isCloseTo(0.9, within(1e-9));
     }
 
     @Test

@@ -1,0 +1,99 @@
+package laminate.order;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import laminate.order.cut.Lengths;
+import laminate.order.pieces.MaterialCut;
+
+/**
+ * Lays what a plan pulls of a material on the rolls in stock and on those that are bought, so that no pull reaches over the
+ * end of a roll. Sheets are pulls as long as the sheet.
+ */
+final class Laying {
+    private final MaterialCut cut;
+    private final List<Reel> stock;
+    private final Map<Pack, Reel> sold;
+
+    /**
+     * A roll as it lies in the store or is sold.
+     *
+     * @param name what it is called
+     * @param width its width (m)
+     * @param length its length (m), infinite if it is not known
+     */
+    record Reel(String name, double width, double length) {}
+
+    /**
+     * A way to lay all pulls.
+     *
+     * @param rolls the rolls that are taken from
+     * @param area what is pulled, and the ends that are too short for the next pull (m²)
+     */
+    record Taken(List<TakenRoll> rolls, double area) {}
+
+    Laying(MaterialCut cut, List<Reel> stock, Map<Pack, Reel> sold) {
+        this.cut = cut;
+        this.stock = stock;
+        this.sold = sold;
+    }
+
+    /** Empty if the pulls do not fit on the stock and these packs. */
+    Optional<Taken> on(List<PackCount> packs) {
+        List<Reel> reels = new ArrayList<>(stock);
+        for (PackCount bought : packs) {
+            reels.addAll(Collections.nCopies(bought.count(), sold.get(bought.pack())));
+        }
+        return on(reels, cut.lengths());
+    }
+
+    /** On as many rolls as it takes of those that it was planned for, where nothing is known of how it is sold. */
+    Taken onPlannedRolls() {
+        List<Reel> reels = new ArrayList<>(stock);
+        Optional<Taken> taken = on(reels, cut.lengths());
+        while (taken.isEmpty()) {
+            reels.add(new Reel("roll", cut.width(), cut.stockLength().orElse(Double.POSITIVE_INFINITY)));
+            taken = on(reels, cut.lengths());
+        }
+        return taken.get();
+    }
+
+    private static Optional<Taken> on(List<Reel> reels, List<Double> lengths) {
+        return Lengths.lay(lengths, reels.stream().map(Reel::length).toList())
+                .map(places -> taken(reels, lengths, places));
+    }
+
+    /** The end that is left longest can still serve; all other ends of rolls that are taken from are lost. */
+    private static Taken taken(List<Reel> reels, List<Double> lengths, List<Integer> places) {
+        List<TakenRoll> rolls = new ArrayList<>();
+        double area = 0;
+        double longestOfTaken = 0;
+        double longestOfWhole = 0;
+        for (int place = 0; place < reels.size(); place++) {
+            Reel reel = reels.get(place);
+            List<Integer> pulls = pulls(places, place);
+            double used =
+                    pulls.stream().mapToDouble(pull -> lengths.get(pull - 1)).sum();
+            double end = Double.isInfinite(reel.length()) ? 0 : Math.max(0, reel.length() - used) * reel.width();
+            if (pulls.isEmpty()) {
+                longestOfWhole = Math.max(longestOfWhole, end);
+            } else {
+                rolls.add(new TakenRoll(reel.name(), reel.width(), reel.length(), pulls));
+                area += used * reel.width() + end;
+                longestOfTaken = Math.max(longestOfTaken, end);
+            }
+        }
+        return new Taken(rolls, area - (longestOfTaken > longestOfWhole ? longestOfTaken : 0));
+    }
+
+    private static List<Integer> pulls(List<Integer> places, int place) {
+        return IntStream.range(0, places.size())
+                .filter(pull -> places.get(pull) == place)
+                .map(pull -> pull + 1)
+                .boxed()
+                .toList();
+    }
+}
