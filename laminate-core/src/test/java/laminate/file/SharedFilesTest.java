@@ -97,6 +97,7 @@ class SharedFilesTest {
         read(part("lid.yaml", NAMED + "materials: own.yaml\n"));
         Path other = part("hatch.yaml", """
                 workshop: workshop.yaml
+                materials: own.yaml
                 prices: {currency: GBP, prices: [{material: mat-300, price: 3 GBP/kg}]}
                 """);
         assertThat(bench.complaints(() -> read(other)))

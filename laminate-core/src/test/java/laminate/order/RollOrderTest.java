@@ -152,6 +152,18 @@ class RollOrderTest {
         assertThat(longEnd.rolls()).extracting(TakenRoll::name).containsExactly("in stock", "roll");
     }
 
+    /** Two ends of 5 m have the area of 8 m and more, and are of no use; 10 m in one are enough. */
+    @Test
+    void nothingIsBoughtOnlyIfTheStockCanBeCut() {
+        Optional<PriceList> prices = sold(TAPE, WIDTH, List.of("roll, 30, 100"));
+        PartEstimate one = strips(8, 1.2, 1, hand(unidirectional(0.3)));
+        assertThat(bought(order(prices, stock(TAPE, 5 * WIDTH, 5 * WIDTH), CuttingRules.USUAL, one)))
+                .isEqualTo("1 roll");
+        OrderLine enough = order(prices, stock(TAPE, 10 * WIDTH), CuttingRules.USUAL, one);
+        assertThat(enough.packs()).isEmpty();
+        assertThat(enough.rolls()).extracting(TakenRoll::name).containsExactly("in stock");
+    }
+
     /** Strips 0.6 m wide: two lie side by side in a pull. Without a pack, rolls of the planned length are reckoned with. */
     @Test
     void whatIsMeasuredOutComesInTheLengthsOfRolls() {

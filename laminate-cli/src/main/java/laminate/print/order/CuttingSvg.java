@@ -49,9 +49,10 @@ public final class CuttingSvg {
             RollPlan plan = cut.roll().get();
             String title = String.format(
                     Locale.ROOT,
-                    "%s: %.2f m off a roll %.2f m wide, %.0f %% into pieces, 1:10",
+                    "%s: %.2f m off %s %.2f m wide, %.0f %% into pieces, 1:10",
                     cut.material(),
                     plan.length(),
+                    plan.length() > plan.rollLength().orElse(plan.length()) ? "rolls, end to end," : "a roll",
                     plan.width(),
                     plan.yieldFraction() * 100);
             open(title, plan.width() * MILLIMETRES, plan.length() * MILLIMETRES, out);

@@ -80,6 +80,22 @@ class CuttingSvgTest {
         assertThat(CuttingSvg.fileName(cut)).isEqualTo("pvc-80-10mm.svg");
     }
 
+    /** Three strips of 2 m off rolls of 3 m are drawn one behind the other. */
+    @Test
+    void pullsOfSeveralRollsAreDrawnEndToEnd() throws Exception {
+        List<Piece> strips = List.of(
+                new Piece("1", 0.9, 2, Turn.NONE), new Piece("2", 0.9, 2, Turn.NONE), new Piece("3", 0.9, 2, Turn.NONE));
+        MaterialCut cut = new MaterialCut(
+                "roving-600",
+                OptionalDouble.empty(),
+                5.4,
+                Optional.of(RollPlanner.of(1).withRollLength(3).plan(strips)),
+                Optional.empty());
+        assertThat(elements(draw(cut), "title").get(0).getTextContent())
+                .isEqualTo("roving-600: 6.00 m off rolls, end to end, 1.00 m wide, 90 % into pieces, 1:10");
+        assertThat(elements(draw(cut), "line")).hasSize(3);
+    }
+
     @Test
     void namesCannotBreakTheDrawing() throws Exception {
         Piece piece = new Piece("<script>&\"1\"", 0.5, 0.5, Turn.NONE);
