@@ -124,7 +124,7 @@ public final class CostSheet {
                 Column.numbers("one costs", part.currency()),
                 Column.numbers("life", "pulls"),
                 Column.numbers("planned", "pulls"),
-                Column.words("made on"));
+                Column.words("made on or with"));
         part.quote().offers().get(0).build().moulds().forEach(mould -> addRows(mould, table));
         if (!table.build().rows().isEmpty()) {
             report.heading(2, "Moulds and plugs, at works cost").grid(table.build());

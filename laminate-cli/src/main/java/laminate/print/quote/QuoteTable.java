@@ -2,6 +2,7 @@ package laminate.print.quote;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
@@ -156,6 +157,21 @@ record QuoteTable(List<String> headings, List<List<Cell>> rows) {
                 rows.add(row);
             }
         }
+        for (QuotedPart part : quoted.parts()) {
+            part.setUpPrice().ifPresent(price -> rows.add(setUp(quoted, batch, part, price)));
+        }
+    }
+
+    private static List<Cell> setUp(QuotedSet quoted, SetQuote.Batch batch, QuotedPart part, Money price) {
+        List<Cell> row = start(quoted, batch.sets());
+        row.add(new Text("set-up"));
+        row.add(Number.of(price));
+        row.addAll(Collections.nCopies(4, new Text("")));
+        row.add(Number.of(price));
+        row.add(new Text(part.name()));
+        row.add(new Text(""));
+        row.add(Number.of(price));
+        return row;
     }
 
     private static Cell orBlank(OptionalInt number) {

@@ -1,8 +1,10 @@
 package laminate.print.quote;
 
 import java.util.Objects;
+import java.util.Optional;
 import laminate.quote.QuotationText;
 import laminate.quote.Quote;
+import laminate.unit.Money;
 
 /**
  * A part with what it is offered at.
@@ -22,6 +24,11 @@ public record QuotedPart(Quote quote, double mass, boolean asBought, QuotationTe
 
     String name() {
         return quote.part().name();
+    }
+
+    /** What is bought to set up for a batch of it. */
+    Optional<Money> setUpPrice() {
+        return quote.part().toolingInUse().setUpPrice();
     }
 
     /** The currency of all its offers. */

@@ -156,7 +156,7 @@ final class SetSheet {
     private Table payers() {
         Table.Builder table = new Table.Builder(
                 Column.numbers("sets", ""),
-                Column.words("mould or plug"),
+                Column.words("for"),
                 Column.words("paid by"),
                 Column.numbers("pulls", ""),
                 money("pays"));
@@ -164,8 +164,18 @@ final class SetSheet {
             for (ToolCost tool : batch.tools()) {
                 addPayers(batch, tool, table);
             }
+            addSetUps(batch, table);
         }
         return table.build();
+    }
+
+    private void addSetUps(SetQuote.Batch batch, Table.Builder table) {
+        for (QuotedPart part : set.parts()) {
+            if (part.setUpPrice().isPresent()) {
+                String price = Rates.amount(part.setUpPrice().get());
+                table.row(Integer.toString(batch.sets()), "set-up", part.name(), "", price);
+            }
+        }
     }
 
     private static void addPayers(SetQuote.Batch batch, ToolCost tool, Table.Builder table) {

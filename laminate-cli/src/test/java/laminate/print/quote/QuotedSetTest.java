@@ -56,7 +56,7 @@ class QuotedSetTest {
         }
     }
 
-    /** 150 pulls and rejects ask for two moulds of 120 pulls; both come off one plug. */
+    /** Each moulding pays 12 GBP for setting up. 150 pulls and rejects ask for two moulds of 120 pulls; both come off one plug. */
     @Test
     void whatIsPaidForToolsIsToldOnceForAll() throws IOException {
         Map<String, Object> all = json(LOCKERS);
@@ -81,7 +81,7 @@ class QuotedSetTest {
                     .reduce(BigDecimal.ZERO, BigDecimal::add);
             assertThat(shares)
                     .isEqualTo(money(first, "paid"))
-                    .isEqualTo(money(list(all, "prices").get(i), "mould_share"));
+                    .isEqualTo(money(list(all, "prices").get(i), "mould_share").subtract(new BigDecimal("24.00")));
         }
     }
 
@@ -105,6 +105,21 @@ class QuotedSetTest {
                 .contains("2 × locker hatch")
                 .doesNotContain(
                         "margin", "overhead", "labour", "reject", "contingency", "hour", "mould", "plug", "cost");
+    }
+
+    /** All that is paid for moulds, as the books take it, is the share of moulds in the price. */
+    @Test
+    void whatIsPaidIsTheShareOfMoulds() {
+        List<List<QuoteTable.Cell>> rows =
+                QuoteTable.of(QuoteCsv.Which.TOOLING, LOCKERS).rows();
+        for (BatchTotal total : BatchTotal.of(LOCKERS)) {
+            BigDecimal paid = rows.stream()
+                    .filter(row -> row.get(1).equals(QuoteTable.Number.of(total.count())))
+                    .filter(row -> !row.get(10).equals(new QuoteTable.Text("Mould")))
+                    .map(row -> ((QuoteTable.Number) row.get(12)).value())
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            assertThat(paid).isEqualTo(total.of(PriceLine.MOULD_SHARE).amount());
+        }
     }
 
     @ParameterizedTest

@@ -121,7 +121,18 @@ final class TestQuotes {
 
     private static Part lockerLid(String name) {
         Part lid = TestParts.lockerLid().part();
-        return new Part(name, 1, lid.zones(), lid.items(), lid.measured()).withTooling(List.of(mould()));
+        return new Part(name, 1, lid.zones(), lid.items(), lid.measured()).withTooling(List.of(setUp(mould())));
+    }
+
+    private static Tooling setUp(Tooling mould) {
+        return new Tooling(
+                mould.process(),
+                mould.price(),
+                mould.life(),
+                1800,
+                Optional.of(Money.parse("12.00 GBP")),
+                mould.plannedPulls(),
+                mould.mould());
     }
 
     private static QuotedSet set(String name, Part... parts) {
