@@ -28,11 +28,12 @@ record BatchTotal(int count, Map<PriceLine, Money> lines, double hours) {
         return lines.get(line);
     }
 
-    /** What all costs, and what it costs directly. */
+    /** All that is a cost to the yard. */
     Money cost() {
         return sum(PriceLine.MATERIALS, PriceLine.CONTINGENCY);
     }
 
+    /** What the good mouldings cost directly. */
     Money direct() {
         return sum(PriceLine.MATERIALS, PriceLine.LABOUR);
     }
