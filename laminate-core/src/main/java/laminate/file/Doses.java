@@ -22,10 +22,8 @@ final class Doses {
      */
     record Amount(double value, boolean byVolume) {
 
-        private static final Reading<Amount> BY_MASS =
-                quantity(Dimension.FRACTION, Bounds.POSITIVE).map(ratio -> new Amount(ratio, false));
-        private static final Reading<Amount> BY_VOLUME =
-                quantity(Dimension.VOLUME_PER_MASS, Bounds.POSITIVE).map(volume -> new Amount(volume, true));
+        private static final Reading<Double> BY_MASS = quantity(Dimension.FRACTION, Bounds.POSITIVE);
+        private static final Reading<Double> BY_VOLUME = quantity(Dimension.VOLUME_PER_MASS, Bounds.POSITIVE);
 
         /** Another unit than % tells that ml/kg is meant, so that a slip in either gets the message that fits. */
         static final Reading<Amount> READING = new ByUnit();
@@ -34,10 +32,17 @@ final class Doses {
 
             @Override
             public Optional<Amount> read(Node node, Complaints complaints) {
-                boolean byVolume = node instanceof Node.Scalar scalar
-                        && scalar.text().indexOf('%') < 0
-                        && scalar.text().codePoints().anyMatch(Character::isLetter);
-                return (byVolume ? BY_VOLUME : BY_MASS).read(node, complaints);
+                boolean byVolume = node instanceof Node.Scalar scalar && hasOtherUnit(scalar.text());
+                Optional<Double> value = (byVolume ? BY_VOLUME : BY_MASS).read(node, complaints);
+                return value.isPresent() ? Optional.of(new Amount(value.get(), byVolume)) : Optional.empty();
+            }
+
+            private static boolean hasOtherUnit(String text) {
+                boolean letters = false;
+                for (int i = 0; i < text.length(); i++) {
+                    letters |= Character.isLetter(text.charAt(i));
+                }
+                return letters && text.indexOf('%') < 0;
             }
         }
     }

@@ -7,6 +7,7 @@ import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.quantity;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import laminate.part.DeflectionLimit;
@@ -26,7 +27,7 @@ final class LimitsReader {
     }
 
     private static Limits limits(Fields in) {
-        var deflection = in.optional("deflection", deflection());
+        var deflection = in.optional("deflection", new Deflection());
         var reserves = in.orElse("reserve-factor", reserves(), Map.<ReserveKind, Double>of());
         var thickness = in.optional("thickness", quantity(Dimension.LENGTH, Bounds.POSITIVE));
         var mass = in.optional("mass", quantity(Dimension.MASS, Bounds.POSITIVE));
@@ -44,17 +45,29 @@ final class LimitsReader {
     }
 
     /** A length, or a share as in 1/100 span. */
-    private static Reading<DeflectionLimit> deflection() {
-        Reading<DeflectionLimit> length =
-                quantity(Dimension.LENGTH, Bounds.POSITIVE).map(DeflectionLimit::of);
-        Reading<DeflectionLimit> share = Scalars.text().map(LimitsReader::shareOfSpan);
-        return (node, complaints) -> {
-            boolean ofSpan = node instanceof Node.Scalar scalar
-                    && (scalar.text().contains("span")
-                            || scalar.text().contains("/")
-                            || scalar.text().contains(":"));
-            return (ofSpan ? share : length).read(node, complaints);
+    private static final class Deflection implements Reading<DeflectionLimit> {
+
+        private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Bounds.POSITIVE);
+
+        private static final Reading<DeflectionLimit> SHARE = new ScalarReading<>() {
+            @Override
+            DeflectionLimit of(String text) {
+                return shareOfSpan(text);
+            }
         };
+
+        @Override
+        public Optional<DeflectionLimit> read(Node node, Complaints complaints) {
+            if (node instanceof Node.Scalar scalar && isOfSpan(scalar.text())) {
+                return SHARE.read(node, complaints);
+            }
+            Optional<Double> length = LENGTH.read(node, complaints);
+            return length.isPresent() ? Optional.of(DeflectionLimit.of(length.get())) : Optional.empty();
+        }
+
+        private static boolean isOfSpan(String text) {
+            return text.contains("span") || text.contains("/") || text.contains(":");
+        }
     }
 
     private static DeflectionLimit shareOfSpan(String text) {

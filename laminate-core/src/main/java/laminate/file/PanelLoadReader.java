@@ -70,21 +70,20 @@ final class PanelLoadReader {
     }
 
     private static Supplier<Optional<PanelLoad>> pressure(Fields in) {
-        var pressure = in.<PanelLoad>atMostOne(List.of(
-                choice("pressure", quantity(Dimension.PRESSURE).map(Uniform::new)),
-                choice("head", LENGTH.map(depth -> new Head(depth, Water.FRESH.density(), Upright.WIDTH)))));
+        var load = in.atMostOne(List.of(choice("pressure", quantity(Dimension.PRESSURE)), choice("head", LENGTH)));
         var density = in.atMostOne(List.of(
                 choice("water", oneOf(Water::word, Water.values()).map(Water::density)),
                 choice("density", quantity(Dimension.DENSITY, Bounds.POSITIVE))));
         var side = in.optional("upright", word(SIDES));
         var flat = in.orElse("flat", flag(), false);
         return () -> {
-            if (pressure.get().isPresent() && pressure.get().get() instanceof Head head) {
+            if (in.stands("head")) {
                 Upright upright = upright(in, side.get(), flat.get());
-                return Optional.of(new Head(head.head(), density.get().orElse(head.density()), upright));
+                return Optional.of(
+                        new Head(load.get().orElseThrow(), density.get().orElse(Water.FRESH.density()), upright));
             }
             in.refuseAnyOf(WITH_HEAD, "this goes with a head of water; add head:, or take it out");
-            return pressure.get();
+            return load.get().isPresent() ? Optional.of(new Uniform(load.get().get())) : Optional.empty();
         };
     }
 

@@ -75,8 +75,11 @@ final class SupplyReader {
 
     /** The price by measure that packs stand for where none is stated. */
     static UnitPrice unitPrice(Fields in, Supply supply) {
-        if (supply.packs().stream().anyMatch(pack -> pack.thickness().isPresent())) {
-            throw in.refusal("packs", "sheets of a thickness each have a price; add price: by the m² for the estimate");
+        for (PackPrice pack : supply.packs()) {
+            if (pack.thickness().isPresent()) {
+                throw in.refusal(
+                        "packs", "sheets of a thickness each have a price; add price: by the m² for the estimate");
+            }
         }
         return supply.bestUnitPrice().orElseThrow();
     }

@@ -2,6 +2,7 @@ package laminate.process;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import laminate.material.Core;
 import laminate.material.Figure;
 import laminate.material.Property;
@@ -96,10 +97,12 @@ public record CoreFinish(Kind kind, Optional<Grooves> grooves) {
                     core.id() + " has open cells, which resin would fill under vacuum; it cannot be infused;"
                             + " lay it by hand or under a vacuum bag");
         }
-        return core.figures()
-                .valueOf(Property.UPTAKE_INFUSION)
-                .orElseThrow(() -> new IllegalArgumentException(core.id()
-                        + " states no uptake-infusion, what a face takes up under vacuum; add it to the core"));
+        OptionalDouble uptake = core.figures().valueOf(Property.UPTAKE_INFUSION);
+        if (uptake.isEmpty()) {
+            throw new IllegalArgumentException(
+                    core.id() + " states no uptake-infusion, what a face takes up under vacuum; add it to the core");
+        }
+        return uptake.getAsDouble();
     }
 
     /**

@@ -27,7 +27,7 @@ public final class Woven {
                 new ReducedStiffness(mean(s, q.Q11(), q.Q22()), q.Q12(), mean(s, q.Q22(), q.Q11()), 0, 0, q.Q66());
         return Lamina.from(both)
                 .with(
-                        lamina.transverseShear().map(g -> crossed(g, s)),
+                        crossed(lamina.transverseShear(), s),
                         crossed(q, both, lamina.thermalExpansion(), s),
                         crossed(q, both, lamina.moistureExpansion(), s))
                 .scaledBy(crimp);
@@ -40,6 +40,10 @@ public final class Woven {
 
     private static double mean(double s, double warp, double weft) {
         return s * warp + (1 - s) * weft;
+    }
+
+    private static Optional<TransverseShear> crossed(Optional<TransverseShear> shear, double s) {
+        return shear.isPresent() ? Optional.of(crossed(shear.get(), s)) : Optional.empty();
     }
 
     private static TransverseShear crossed(TransverseShear g, double s) {

@@ -84,7 +84,9 @@ class CuttingSvgTest {
     @Test
     void pullsOfSeveralRollsAreDrawnEndToEnd() throws Exception {
         List<Piece> strips = List.of(
-                new Piece("1", 0.9, 2, Turn.NONE), new Piece("2", 0.9, 2, Turn.NONE), new Piece("3", 0.9, 2, Turn.NONE));
+                new Piece("1", 0.9, 2, Turn.NONE),
+                new Piece("2", 0.9, 2, Turn.NONE),
+                new Piece("3", 0.9, 2, Turn.NONE));
         MaterialCut cut = new MaterialCut(
                 "roving-600",
                 OptionalDouble.empty(),
