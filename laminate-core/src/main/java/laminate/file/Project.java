@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import laminate.estimate.Estimator;
 import laminate.estimate.PriceList;
@@ -24,10 +23,10 @@ import laminate.quote.WholePacks;
  *
  * @param name what the project is called
  * @param mouldings what is made for the customer, each in its number in a set; all in one workshop, at one price list
- * @param tools the moulds and plugs that are made in the same workshop
+ * @param tools the moulds and plugs that are made in the same workshop, each with its own tooling
  * @param files the files all this was read from
  */
-public record Project(String name, List<Job> mouldings, List<Tool> tools, List<Path> files) implements Work {
+public record Project(String name, List<Job> mouldings, List<Job> tools, List<Path> files) implements Work {
 
     /**
      * Checks the project.
@@ -46,33 +45,7 @@ public record Project(String name, List<Job> mouldings, List<Tool> tools, List<P
             throw new IllegalArgumentException(name + " has no mouldings");
         }
         checkOneYard(name, mouldings, mouldings.get(0));
-        checkOneYard(name, tools.stream().map(Tool::job).toList(), mouldings.get(0));
-    }
-
-    /**
-     * A mould or plug that is made in the project's workshop.
-     *
-     * @param job the part that it is, with its own tooling
-     * @param inHand how many there are already: these are neither made nor bought for again
-     */
-    public record Tool(Job job, int inHand) {
-
-        /**
-         * Checks the number.
-         *
-         * @throws IllegalArgumentException if it is below zero
-         */
-        public Tool {
-            Objects.requireNonNull(job, "job");
-            if (inHand < 0) {
-                throw new IllegalArgumentException(job.part().name() + ": there cannot be " + inHand + " in hand");
-            }
-        }
-
-        /** The same part is the same tool: of two that are, the one of which more are in hand. */
-        private static Tool ofMore(Tool one, Tool other) {
-            return one.inHand >= other.inHand ? one : other;
-        }
+        checkOneYard(name, tools, mouldings.get(0));
     }
 
     /**
@@ -118,8 +91,9 @@ public record Project(String name, List<Job> mouldings, List<Tool> tools, List<P
 
     /**
      * All that is to be made for a number of sets: plugs first, then moulds, then mouldings. Of a tool there are as many as
-     * its pulls and life ask for, rejects counted where pricing states them, without those in hand; a tool of which enough
-     * are in hand is left out.
+     * the pulls of these sets and its life ask for, rejects counted where pricing states them, without those in hand; a tool
+     * of which enough are in hand is left out, and so is the plug of moulds of which none is made. Pulls that are planned
+     * beyond these sets share the cost, see {@link ToolUse#made()}, but nothing is made for them yet.
      *
      * @param sets how many sets
      * @return the jobs, each with its part in the number to make
@@ -127,14 +101,12 @@ public record Project(String name, List<Job> mouldings, List<Tool> tools, List<P
      */
     public List<Job> jobs(int sets) {
         List<Job> jobs = new ArrayList<>();
-        Map<Part, Tool> known = new HashMap<>();
-        tools.forEach(tool -> known.merge(tool.job().part(), tool, Tool::ofMore));
-        List<ToolUse> uses = uses(sets);
-        for (int i = uses.size() - 1; i >= 0; i--) {
-            Tool tool = uses.get(i).tooling().mould().map(known::get).orElse(null);
-            int wanted = tool == null ? 0 : uses.get(i).made() - tool.inHand();
-            if (wanted > 0) {
-                jobs.add(tool.job().withCount(wanted));
+        Map<Part, Job> known = new HashMap<>();
+        tools.forEach(tool -> known.put(tool.part(), tool));
+        for (ToolUse use : uses(sets)) {
+            Optional<Job> tool = use.tooling().mould().map(known::get);
+            if (tool.isPresent() && use.toMake() > 0) {
+                jobs.add(0, tool.get().withCount(use.toMake()));
             }
         }
         for (Job moulding : mouldings) {

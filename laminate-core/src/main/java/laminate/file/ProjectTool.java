@@ -26,7 +26,7 @@ record ProjectTool(
 
     /** This tool as tooling of what is made on it. */
     Tooling tooling(Optional<Part> mould) {
-        return stated.of(Optional.empty(), mould).named(name);
+        return stated.of(Optional.empty(), mould).named(name).withInHand(inHand);
     }
 
     void complainOfUse() {

@@ -170,7 +170,7 @@ final class ProjectTools extends ReadOnce {
     Tooling noted(Tooling stated, Fields in) {
         ProjectTool tool =
                 stated.mould().isPresent() ? byPart.get(stated.mould().get()) : null;
-        return agreement.noted(tool == null ? stated : stated.named(tool.name()), in);
+        return agreement.noted(tool == null ? stated : stated.named(tool.name()).withInHand(tool.inHand()), in);
     }
 
     /** Complains of what only shows when all mouldings have been read. */
@@ -197,11 +197,7 @@ final class ProjectTools extends ReadOnce {
     }
 
     /** The moulds and plugs that are made here, what is made on them after them. */
-    List<Project.Tool> made(List<Path> files) {
-        List<Project.Tool> tools = new ArrayList<>();
-        made.forEach((key, job) -> tools.add(new Project.Tool(
-                job.with(job.part(), files),
-                byFile.containsKey(key) ? byFile.get(key).inHand() : 0)));
-        return tools;
+    List<Job> made(List<Path> files) {
+        return made.values().stream().map(job -> job.with(job.part(), files)).toList();
     }
 }

@@ -18,6 +18,7 @@ import laminate.unit.Money;
  * @param mould the mould as a part of its own, where it is made in the same workshop; it may have tooling itself, the plug
  * @param name what the mould is called; a bought one that several parts state under one name is one mould, shared; empty
  *     for the name of the part that it is, or for a bought one that nothing else is made on
+ * @param inHand how many of the mould there are already
  */
 public record Tooling(
         Optional<Process> process,
@@ -27,7 +28,8 @@ public record Tooling(
         Optional<Money> setUpPrice,
         OptionalInt plannedPulls,
         Optional<Part> mould,
-        Optional<String> name) {
+        Optional<String> name,
+        int inHand) {
 
     /** Nothing stated. */
     public static final Tooling NONE =
@@ -37,7 +39,7 @@ public record Tooling(
      * Checks the values.
      *
      * @throws IllegalArgumentException if life or planned pulls are below one part or stated without a mould that costs
-     *     something, the time is below zero, or a price is
+     *     something, the time is below zero, or a price is, or moulds are in hand that are not there
      */
     public Tooling {
         Objects.requireNonNull(process, "process");
@@ -55,10 +57,13 @@ public record Tooling(
         if (name.isPresent() && name.get().isBlank()) {
             throw new IllegalArgumentException("the name of a mould must not be blank");
         }
+        if (inHand < 0) {
+            throw new IllegalArgumentException("there cannot be " + inHand + " moulds in hand");
+        }
     }
 
     /**
-     * A mould without a name of its own.
+     * A mould without a name of its own, none in hand.
      *
      * @param process the process that it is for, empty for any
      * @param price what one mould costs, empty where not known
@@ -77,7 +82,7 @@ public record Tooling(
             Optional<Money> setUpPrice,
             OptionalInt plannedPulls,
             Optional<Part> mould) {
-        this(process, price, life, setUpTime, setUpPrice, plannedPulls, mould, Optional.empty());
+        this(process, price, life, setUpTime, setUpPrice, plannedPulls, mould, Optional.empty(), 0);
     }
 
     /**
@@ -106,7 +111,7 @@ public record Tooling(
      * @return the tooling
      */
     public Tooling at(Money cost) {
-        return new Tooling(process, Optional.of(cost), life, setUpTime, setUpPrice, plannedPulls, mould, name);
+        return new Tooling(process, Optional.of(cost), life, setUpTime, setUpPrice, plannedPulls, mould, name, inHand);
     }
 
     /**
@@ -117,7 +122,19 @@ public record Tooling(
      * @throws IllegalArgumentException if the name is blank
      */
     public Tooling named(String called) {
-        return new Tooling(process, price, life, setUpTime, setUpPrice, plannedPulls, mould, Optional.of(called));
+        return new Tooling(
+                process, price, life, setUpTime, setUpPrice, plannedPulls, mould, Optional.of(called), inHand);
+    }
+
+    /**
+     * This tooling with moulds that are there already.
+     *
+     * @param moulds how many
+     * @return the tooling
+     * @throws IllegalArgumentException if the number is below zero
+     */
+    public Tooling withInHand(int moulds) {
+        return new Tooling(process, price, life, setUpTime, setUpPrice, plannedPulls, mould, name, moulds);
     }
 
     /**

@@ -10,9 +10,11 @@ import laminate.part.Tooling;
  *
  * @param tooling the mould as it is stated where it is first met: its part or price, life and planned pulls
  * @param pulls what is pulled off it on the average, rejects among them (not a whole number); of a plug the moulds made
- * @param made how many of it are made or bought: ⌈max(pulls, planned pulls)/life⌉, one at least
+ * @param made how many of it are paid for: ⌈max(pulls, planned pulls)/life⌉, one at least
+ * @param toMake how many of it are made or bought now: ⌈pulls/life⌉, without those in hand; of a plug the pulls are here the
+ *     moulds to make now, so that for none there is none to make
  */
-public record ToolUse(Tooling tooling, double pulls, int made) {
+public record ToolUse(Tooling tooling, double pulls, int made, int toMake) {
 
     /** Checks that there is tooling. */
     public ToolUse {

@@ -21,11 +21,13 @@ final class Tools {
         private final String name;
         private final Tooling on;
         private final double pulls;
+        private final double pullsNow;
 
-        private Made(String name, Tooling on, double pulls) {
+        private Made(String name, Tooling on, double pulls, double pullsNow) {
             this.name = name;
             this.on = on;
             this.pulls = pulls;
+            this.pullsNow = pullsNow;
         }
 
         String name() {
@@ -56,9 +58,18 @@ final class Tools {
             Tooling tooling = takers.get(0).on;
             double pulls = sum(takers).doubleValue();
             int number = Mould.number(Math.max(pulls, tooling.plannedPulls().orElse(0)), tooling.life());
+            int toMake = toMake(tooling, takers);
             Tooling below = tooling.mould().map(Part::toolingInUse).orElse(Tooling.NONE);
-            return new Tool(
-                    tooling, takers, new ToolUse(tooling, pulls, number), new Made(tooling.mouldName(), below, number));
+            Made made = new Made(tooling.mouldName(), below, number, toMake);
+            return new Tool(tooling, takers, new ToolUse(tooling, pulls, number, toMake), made);
+        }
+
+        /** Whoever states most in hand is believed. */
+        private static int toMake(Tooling tooling, List<Made> takers) {
+            double pulls = takers.stream().mapToDouble(taker -> taker.pullsNow).sum();
+            int inHand =
+                    takers.stream().mapToInt(taker -> taker.on.inHand()).max().orElse(0);
+            return pulls > 0 ? Math.max(0, Mould.number(pulls, tooling.life()) - inHand) : 0;
         }
 
         OtherPulls others(Made taker) {
@@ -85,7 +96,10 @@ final class Tools {
         this.sets = sets;
         batch = batch(set, sets);
         parts = batch.stream()
-                .map(part -> new Made(part.name(), part.toolingInUse(), pricing.pulls(part.count())))
+                .map(part -> {
+                    double pulls = pricing.pulls(part.count());
+                    return new Made(part.name(), part.toolingInUse(), pulls, pulls);
+                })
                 .toList();
         List<Tool> above = List.of();
         for (int height = highest(); height > 0; height--) {

@@ -124,6 +124,27 @@ class ProjectFileTest {
         assertThatThrownBy(() -> project.jobs(Integer.MAX_VALUE)).isInstanceOf(IllegalArgumentException.class);
     }
 
+    /** 200 pulls are planned: 50 moulds pay for themselves by them, but one set needs two, ten sets 16. */
+    @Test
+    void pullsThatArePlannedForLaterAreNotMadeForNow() {
+        Project project = read(PROJECT.replace("life: 4,", "life: 4, planned-pulls: 200,"));
+
+        assertThat(namesAndCounts(project.jobs())).containsExactly("2 Mould", "2 Lid", "3 Hatch");
+        assertThat(namesAndCounts(project.jobs(10))).containsExactly("5 Plug", "16 Mould", "20 Lid", "30 Hatch");
+        assertThat(project.uses(1)).extracting(ToolUse::made).containsExactly(50, 17);
+        assertThat(project.uses(1)).extracting(ToolUse::toMake).containsExactly(2, 0);
+    }
+
+    /** 16 moulds are needed: with ten in hand the plug is pulled six times, and one of two plugs is there. */
+    @Test
+    void aPlugIsMadeForTheMouldsThatAreNotInHand() {
+        assertThat(namesAndCounts(read(PROJECT.replace("life: 4,", "life: 4, in-hand: 10,"))
+                        .jobs(10)))
+                .containsExactly("1 Plug", "6 Mould", "20 Lid", "30 Hatch");
+        String enough = PROJECT.replace("life: 4,", "life: 4, in-hand: 16,").replace("life: 3, in-hand: 1", "life: 3");
+        assertThat(namesAndCounts(read(enough).jobs(10))).containsExactly("20 Lid", "30 Hatch");
+    }
+
     @Test
     void whereNoPricingIsStatedThereAreNoRejects() {
         bench.put("workshop.yaml", "labour: {rate: 25 GBP/h}\n");
@@ -171,7 +192,6 @@ class ProjectFileTest {
         assertThat(tooling(project.mouldings().get(0)).mould().orElseThrow())
                 .isSameAs(tooling(project.mouldings().get(1)).mould().orElseThrow());
         assertThat(namesAndCounts(project.jobs())).containsExactly("1 Plug", "2 Mould", "5 Lid", "5 Hatch");
-        assertThat(project.tools()).extracting(Project.Tool::inHand).containsExactly(0, 0);
     }
 
     /** What a project says of a mould holds for whoever names its part file. */
@@ -309,8 +329,8 @@ class ProjectFileTest {
         assertThat(project.mouldings())
                 .allSatisfy(job -> assertThat(isLaidBy(job, Process.VACUUM_BAG)).isTrue());
         assertThat(project.tools())
-                .allSatisfy(tool ->
-                        assertThat(isLaidBy(tool.job(), Process.HAND_LAY_UP)).isTrue());
+                .allSatisfy(
+                        tool -> assertThat(isLaidBy(tool, Process.HAND_LAY_UP)).isTrue());
         assertThat(project.jobs(10)).allSatisfy(job -> {
             assertThat(job.workshop().temperature()).hasValue(298.15);
             assertThat(job.workshop().shopFloor().crew()).isEqualTo(3);
@@ -426,7 +446,6 @@ class ProjectFileTest {
                 .hasMessage("None has no mouldings");
         assertThatThrownBy(() -> new Project(" ", List.of(lid), List.of(), List.of()))
                 .hasMessage("a project needs a name");
-        assertThatThrownBy(() -> new Project.Tool(lid, -1)).hasMessage("Lid: there cannot be -1 in hand");
     }
 
     /** Workshop, prices and mould are read once, so that a file more is a file more. */

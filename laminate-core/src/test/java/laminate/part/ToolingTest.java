@@ -72,6 +72,15 @@ class ToolingTest {
                 .contains(Money.parse("9 GBP"));
     }
 
+    @Test
+    void mouldsInHandAreCountedFromNone() {
+        Tooling tooling = of(OptionalInt.empty(), 0, "900 GBP");
+        assertThat(tooling.inHand()).isZero();
+        assertThat(tooling.withInHand(2).named("tray").at(Money.parse("9 GBP")).inHand())
+                .isEqualTo(2);
+        assertThatThrownBy(() -> tooling.withInHand(-1)).hasMessage("there cannot be -1 moulds in hand");
+    }
+
     private static Tooling planned(int pulls, Optional<Part> mould) {
         return new Tooling(
                 Optional.empty(),

@@ -120,7 +120,7 @@ class QuoteSetTest {
 
         assertThat(List.of(share(quote, 0), share(quote, 1))).containsExactly(gbp("496.00"), gbp("564.00"));
         SetQuote.ToolCost plug = quote.batches().get(0).tools().get(2);
-        assertThat(plug.use()).isEqualTo(new ToolUse(made(PLUG, OptionalInt.of(4), ANY), 5, 2));
+        assertThat(plug.use()).isEqualTo(new ToolUse(made(PLUG, OptionalInt.of(4), ANY), 5, 2, 2));
         assertThat(plug.shares())
                 .containsExactly(
                         new SetQuote.Share("lid mould", 2, gbp("96.00")),

@@ -204,7 +204,7 @@ class SharedToolsTest {
         }
     }
 
-    /** Against a yard that pulls one after the other and makes a new mould when the last is worn. */
+    /** Against a yard that pulls one after the other and makes a new mould when the last is worn; what is planned comes last. */
     @ParameterizedTest
     @MethodSource("seeds")
     void asManyToolsAreMadeAsAYardWearsOut(int seed) {
@@ -215,6 +215,9 @@ class SharedToolsTest {
                 .forEach(part -> pulls.addAll(Collections.nCopies(part.count() * drawn.number(), part.toolingInUse())));
         Collections.shuffle(pulls, new Random(seed));
         pulls.forEach(yard::pull);
+        for (ToolUse use : uses(drawn)) {
+            assertThat(use.toMake()).isEqualTo(yard.made.get(use.name()));
+        }
         yard.pullWhatIsPlanned(uses(drawn));
 
         for (ToolUse use : uses(drawn)) {

@@ -84,6 +84,29 @@ class ToolUseTest {
                 .isEqualTo(3);
     }
 
+    /** Nine pulls off moulds that last two: five, or three beside two in hand, off plugs that last two. */
+    @Test
+    void whatIsInHandIsNotMadeNow() {
+        Part mould = on(MOULD, PLUG, OptionalInt.of(2), ANY);
+        Tooling stated = made(mould, OptionalInt.of(2), ANY);
+
+        assertThat(tools(on(LID.withCount(9), stated)))
+                .extracting(ToolUse::toMake)
+                .containsExactly(5, 3);
+        assertThat(tools(on(LID.withCount(9), stated.withInHand(2))))
+                .extracting(ToolUse::toMake)
+                .containsExactly(3, 2);
+        assertThat(tools(on(LID.withCount(9), stated.withInHand(6))))
+                .extracting(ToolUse::toMake)
+                .containsExactly(0, 0);
+        assertThat(tools(on(LID.withCount(8), stated), on(HATCH, stated.withInHand(2))))
+                .extracting(ToolUse::toMake)
+                .containsExactly(3, 2);
+        assertThat(tools(on(LID.withCount(9), stated.withInHand(6))))
+                .extracting(ToolUse::made)
+                .containsExactly(5, 3);
+    }
+
     @Test
     void aMouldHasOneLifeOnePlanAndOnePrice() {
         Part lid = on(LID, MOULD, OptionalInt.of(9), ANY);

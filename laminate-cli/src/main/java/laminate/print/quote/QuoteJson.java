@@ -137,6 +137,7 @@ public final class QuoteJson {
             printPulls(tool.use().tooling().life(), tool.use().tooling().plannedPulls(), json);
             json.field("pulls", tool.use().pulls())
                     .field("made", tool.use().made())
+                    .field("to_make", tool.use().toMake())
                     .field("cost", Rates.amount(tool.all()))
                     .field("paid", Rates.amount(tool.borne()));
             json.key("shares").array();

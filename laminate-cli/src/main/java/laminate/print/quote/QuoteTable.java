@@ -94,6 +94,7 @@ record QuoteTable(List<String> headings, List<List<Cell>> rows) {
                         "planned_pulls",
                         "pulls",
                         "made",
+                        "to_make",
                         "cost",
                         "paid_by",
                         "paid_pulls",
@@ -150,6 +151,7 @@ record QuoteTable(List<String> headings, List<List<Cell>> rows) {
                 row.add(orBlank(tool.use().tooling().plannedPulls()));
                 row.add(Number.of(tool.use().pulls()));
                 row.add(Number.of(tool.use().made()));
+                row.add(Number.of(tool.use().toMake()));
                 row.add(Number.of(tool.all()));
                 row.add(new Text(share.by()));
                 row.add(Number.of(share.pulls()));
@@ -166,7 +168,7 @@ record QuoteTable(List<String> headings, List<List<Cell>> rows) {
         List<Cell> row = start(quoted, batch.sets());
         row.add(new Text("set-up"));
         row.add(Number.of(price));
-        row.addAll(Collections.nCopies(4, new Text("")));
+        row.addAll(Collections.nCopies(5, new Text("")));
         row.add(Number.of(price));
         row.add(new Text(part.name()));
         row.add(new Text(""));

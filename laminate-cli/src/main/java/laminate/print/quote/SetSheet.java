@@ -115,8 +115,9 @@ final class SetSheet {
     private void addTools(Report.Builder report) {
         report.heading(2, "Moulds and plugs, at works cost").grid(tools());
         report.paragraph(
-                "Pulls are those of all that is made on it, rejects among them; each mould made is a pull of its plug."
-                        + " All is for as many as are made, with what is bought to set up and with the plug's share.");
+                "Pulls are those of all that is made on it, rejects among them; each mould paid for is a pull of its plug."
+                        + " All is for as many as are paid for, planned pulls counted, with what is bought to set up and"
+                        + " with the plug's share. To make, or to buy, is what these sets need now, without those in hand.");
         report.heading(2, "Who pays for them").grid(payers());
         report.paragraph(
                 "Each pays by its pulls. What a mould pays of its plug is in what the mould costs. Where more pulls are"
@@ -130,7 +131,8 @@ final class SetSheet {
                 Column.numbers("pulls", ""),
                 Column.numbers("planned", ""),
                 Column.numbers("life", ""),
-                Column.numbers("made", ""),
+                Column.numbers("paid for", ""),
+                Column.numbers("to make", ""),
                 money("one"),
                 money("all"));
         for (SetQuote.Batch batch : set.batches()) {
@@ -142,6 +144,7 @@ final class SetSheet {
                         text(tool.use().tooling().plannedPulls()),
                         text(tool.use().tooling().life()),
                         Integer.toString(tool.use().made()),
+                        Integer.toString(tool.use().toMake()),
                         Rates.amount(tool.each()),
                         Rates.amount(tool.all()));
             }

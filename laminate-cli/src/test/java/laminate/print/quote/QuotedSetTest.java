@@ -115,8 +115,8 @@ class QuotedSetTest {
         for (BatchTotal total : BatchTotal.of(LOCKERS)) {
             BigDecimal paid = rows.stream()
                     .filter(row -> row.get(1).equals(QuoteTable.Number.of(total.count())))
-                    .filter(row -> !row.get(10).equals(new QuoteTable.Text("Mould")))
-                    .map(row -> ((QuoteTable.Number) row.get(12)).value())
+                    .filter(row -> !row.get(11).equals(new QuoteTable.Text("Mould")))
+                    .map(row -> ((QuoteTable.Number) row.get(13)).value())
                     .reduce(BigDecimal.ZERO, BigDecimal::add);
             assertThat(paid).isEqualTo(total.of(PriceLine.MOULD_SHARE).amount());
         }
