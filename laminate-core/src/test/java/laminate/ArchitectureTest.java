@@ -45,13 +45,13 @@ class ArchitectureTest {
             "laminate.part",
             "laminate.estimate",
             "laminate.check",
-            "laminate.compare",
             "laminate.plan",
             "laminate.plan.infusion",
             "laminate.order.cut",
             "laminate.order.pieces",
             "laminate.order",
             "laminate.quote",
+            "laminate.compare",
             "laminate.file");
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

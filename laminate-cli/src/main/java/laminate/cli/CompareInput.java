@@ -20,6 +20,7 @@ import laminate.material.Material;
 import laminate.material.Materials;
 import laminate.material.Resin;
 import laminate.process.Process;
+import laminate.quote.Terms;
 import laminate.unit.Nearest;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.TypeConversionException;
@@ -101,8 +102,13 @@ final class CompareInput {
         List<Refusal> refusals = new ArrayList<>();
         for (Way way : ways(stated)) {
             try {
-                Job job = read(way).withMouldsPriced();
-                candidates.add(new Candidate(way.name(), job.part(), job.workshop(), job.prices()));
+                Job job = read(way);
+                candidates.add(new Candidate(
+                        way.name(),
+                        job.part(),
+                        job.workshop(),
+                        job.prices(),
+                        job.terms().orElse(Terms.AT_COST)));
             } catch (InputException | IllegalArgumentException e) {
                 refusals.add(new Refusal(way.name(), e.getMessage().replace('\n', ' ')));
             }

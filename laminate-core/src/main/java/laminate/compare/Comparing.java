@@ -37,7 +37,7 @@ final class Comparing {
         List<Adjustment> adjustments = new ArrayList<>();
         boolean kept = alternatives.isEmpty() || options.basis() == Basis.SAME_REINFORCEMENT;
         PartEstimate made = kept ? given : candidate.estimator().estimate(levelled(candidate, given, adjustments));
-        CostRun run = new CostRun(candidate.workshop().labour().rate(), made);
+        CostRun run = new CostRun(candidate, made);
         return new Alternative(
                 candidate.name(), made, check(made), adjustments, styrene(made), run.curve(), run.missing());
     }

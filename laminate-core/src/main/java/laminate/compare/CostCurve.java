@@ -8,27 +8,27 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import laminate.quote.Mould;
 import laminate.unit.Money;
 
 /**
  * Cost against number of parts:
  *
  * <pre>
- *   cost(n) = S + ceil(n/L) M + n R/m
+ *   cost(n) = S + M(ceil(n/L)) + n R/m
  * </pre>
  *
- * <p>with S the set-up, once whatever the number; M the price of a mould and L the parts it lasts; R what m parts cost in
- * material, consumables, items and labour as estimated. The one more part is taken to cost what each of the m does: no
+ * <p>with S the set-up, once whatever the number; M(k) what k moulds cost, with the plugs that these take, and L the parts
+ * that a mould lasts; R what m parts cost in material, consumables, items and labour as estimated. The one more part is taken to cost what each of the m does: no
  * discount for quantity, no learning, consumables that are bought by the piece as for m. Exact; an amount is rounded half
  * up to the smallest coin once.
  *
  * @param setUp to set up once: time at the workshop's rate, and what is bought for it
- * @param mould price of a mould, empty where none is stated: it is there
- * @param life how many parts a mould lasts, empty for as many as are made
+ * @param mould the mould, borne by these parts alone; empty where no price of one is stated: it is there
  * @param running what the estimated parts cost without set-up and mould
  * @param mouldings how many parts were estimated
  */
-public record CostCurve(Money setUp, Optional<Money> mould, OptionalInt life, Money running, int mouldings) {
+public record CostCurve(Money setUp, Optional<Mould> mould, Money running, int mouldings) {
     /** No number of parts beyond this is looked at. */
     public static final int MOST_PARTS = 100_000;
 
@@ -45,24 +45,19 @@ public record CostCurve(Money setUp, Optional<Money> mould, OptionalInt life, Mo
      * Checks the figures.
      *
      * @param setUp to set up once
-     * @param mould price of a mould
-     * @param life how many parts a mould lasts
+     * @param mould the mould
      * @param running what the estimated parts cost without set-up and mould
      * @param mouldings how many parts were estimated
-     * @throws IllegalArgumentException if an amount is below zero, the currencies differ, a life or the number of parts is
-     *     below one, or a life is stated of a mould that costs nothing
+     * @throws IllegalArgumentException if an amount is below zero, the currencies differ, or the number of parts is
+     *     below one
      */
     public CostCurve {
         Objects.requireNonNull(mould, "mould");
-        if (mouldings < 1 || life.orElse(1) < 1) {
-            throw new IllegalArgumentException(
-                    "parts and the life of a mould count from one, were " + mouldings + " and " + life);
+        if (mouldings < 1) {
+            throw new IllegalArgumentException("parts count from one, were " + mouldings);
         }
-        if (life.isPresent() && mould.isEmpty()) {
-            throw new IllegalArgumentException("a life of " + life.getAsInt() + " parts needs the price of a mould");
-        }
-        Money least = setUp.plus(mould.orElse(Money.zero(setUp.currency()))).plus(running);
-        for (Money amount : List.of(setUp, mould.orElse(setUp), running, least)) {
+        Money first = mould.map(made -> made.cost(1)).orElse(Money.zero(setUp.currency()));
+        for (Money amount : List.of(setUp, first, running, setUp.plus(first).plus(running))) {
             if (amount.amount().signum() < 0) {
                 throw new IllegalArgumentException("a cost must not be below zero, was " + amount);
             }
@@ -105,19 +100,28 @@ public record CostCurve(Money setUp, Optional<Money> mould, OptionalInt life, Mo
     }
 
     /**
+     * How many parts a mould lasts.
+     *
+     * @return its life, empty for as many as are made
+     */
+    public OptionalInt life() {
+        return mould.map(Mould::life).orElse(OptionalInt.empty());
+    }
+
+    /**
      * How many moulds a number of parts wears.
      *
      * @param parts number of parts
      * @return ceil(parts/life), 1 without a life
      */
     public int moulds(int parts) {
-        return life.isPresent() ? -Math.floorDiv(-parts, life.getAsInt()) : 1;
+        return mould.map(made -> made.number(parts)).orElse(1);
     }
 
     /** What a number of parts costs times {@link #mouldings}, in the smallest coin: whole, so exact. */
     BigInteger coinsTimesMouldings(int parts) {
-        BigInteger once =
-                coins(setUp).add(coins(mould.orElse(Money.zero(currency()))).multiply(whole(moulds(parts))));
+        Money moulds = mould.map(made -> made.cost(made.number(parts))).orElse(Money.zero(currency()));
+        BigInteger once = coins(setUp).add(coins(moulds));
         return once.multiply(whole(mouldings)).add(coins(running).multiply(whole(parts)));
     }
 

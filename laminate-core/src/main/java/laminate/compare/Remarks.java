@@ -1,10 +1,15 @@
 package laminate.compare;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import laminate.part.Part;
+import laminate.part.Tooling;
 
 /** What to mind when reading a comparison. */
 final class Remarks {
@@ -21,6 +26,8 @@ final class Remarks {
         ways.alternatives().stream().skip(1).forEach(all::addKept);
         ways.alternatives().forEach(all::addMissing);
         ways.alternatives().forEach(all::addMould);
+        all.addMade();
+        all.addShared();
         return List.copyOf(all.remarks);
     }
 
@@ -58,6 +65,34 @@ final class Remarks {
             remarks.add("No price for " + way.name() + ": " + String.join(", ", way.missing())
                     + "; the sums it enters, the cost against the number of parts and the break-evens are left out.");
         }
+    }
+
+    private void addMade() {
+        if (ways.alternatives().stream()
+                .flatMap(way -> way.curve().flatMap(CostCurve::mould).stream())
+                .anyMatch(mould -> !mould.madeOn().isEmpty())) {
+            remarks.add(
+                    "Moulds that are made here are at works cost with all that they take; one plug serves all moulds"
+                            + " that it lasts for.");
+        }
+    }
+
+    /** The mouldings of a project may share a mould. */
+    private void addShared() {
+        Map<Object, Set<String>> sharing = new LinkedHashMap<>();
+        for (Alternative way : ways.alternatives()) {
+            Tooling tooling = way.estimate().part().toolingInUse();
+            Optional<?> mould = tooling.mould().isPresent() ? tooling.mould() : tooling.name();
+            if (mould.isPresent() && way.curve().isPresent()) {
+                sharing.computeIfAbsent(mould, first -> new LinkedHashSet<>())
+                        .add(way.estimate().part().name());
+            }
+        }
+        sharing.values().stream()
+                .filter(parts -> parts.size() > 1)
+                .forEach(parts -> remarks.add(String.join(", ", parts)
+                        + " are made on one mould; against the number of parts each bears it alone here, where a quote of the"
+                        + " project shares it."));
     }
 
     private void addMould(Alternative way) {

@@ -91,21 +91,6 @@ public record Job(
         return new Estimator(workshop, prices).estimate(part);
     }
 
-    /**
-     * This job with every mould that is a part of its own at its works cost, for whoever asks for the price of a mould, as a
-     * comparison does. Where no pricing is stated it is reckoned without overhead.
-     *
-     * @return the job; a mould for which a price is missing has none
-     * @throws IllegalArgumentException if a mould cannot be laid as stated
-     */
-    public Job withMouldsPriced() {
-        if (prices.isEmpty()) {
-            return this;
-        }
-        Part priced = quoting(terms.orElse(Terms.AT_COST)).withMouldsPriced(part);
-        return with(priced, files);
-    }
-
     private Quoting quoting(Terms by) {
         return new Quoting(new Estimator(workshop, prices), workshop, by);
     }

@@ -10,7 +10,7 @@ import laminate.unit.Money;
  * The mould that a process takes, and what it takes to set it up for a run of parts.
  *
  * @param process the process that it is for, empty for any
- * @param price what one mould costs: its price, or its works cost where it has been reckoned; empty where not known
+ * @param price what one mould costs that is bought, empty where not known
  * @param life how many parts one mould lasts, empty for as many as are made
  * @param setUpTime time to set up once, whatever the number of parts (s)
  * @param setUpPrice what is bought to set up once, empty for nothing
@@ -102,16 +102,6 @@ public record Tooling(
             double setUpTime,
             Optional<Money> setUpPrice) {
         this(process, price, life, setUpTime, setUpPrice, OptionalInt.empty(), Optional.empty());
-    }
-
-    /**
-     * This tooling at what its mould costs to make.
-     *
-     * @param cost what one mould costs
-     * @return the tooling
-     */
-    public Tooling at(Money cost) {
-        return new Tooling(process, Optional.of(cost), life, setUpTime, setUpPrice, plannedPulls, mould, name, inHand);
     }
 
     /**

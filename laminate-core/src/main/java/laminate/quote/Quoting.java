@@ -96,22 +96,15 @@ public final class Quoting {
     }
 
     /**
-     * What one of a part costs the yard, with all that it is made on, without contingency, profit, discount and tax: what a
-     * mould or plug is reckoned at.
+     * The mould that a part is made on, off its plug, with nothing else made on either.
      *
-     * @param part the mould or plug
-     * @return the cost of one, materials as they are used up
+     * @param part the part
+     * @return the mould at works cost, materials as they are used up, or at its price; empty where none is stated
      * @throws IllegalArgumentException if a price is missing, saying which
      */
-    public Money worksCost(Part part) {
-        Tools tools = new Tools(
-                List.of(part.withCount(1)), 1, making.terms().pricing().atWorks());
-        Money cost = making.worksCost(part);
-        for (Mould below :
-                new ToolCosts(tools, eachReckonedOnce()).moulds(tools.parts().get(0))) {
-            cost = cost.plus(below.share(1));
-        }
-        return cost;
+    public Optional<Mould> mould(Part part) {
+        Tools tools = new Tools(List.of(part.withCount(1)), 1, making.terms().pricing());
+        return new ToolCosts(tools, eachReckonedOnce()).mould(tools.parts().get(0));
     }
 
     /**
@@ -126,23 +119,6 @@ public final class Quoting {
                 Making.priced(making.estimate(part.withCount(1))).missing());
         part.toolingInUse().mould().ifPresent(mould -> names.addAll(missing(mould)));
         return List.copyOf(names);
-    }
-
-    /**
-     * The part with every mould that is a part of its own at its works cost, for whoever asks for the price of a mould.
-     *
-     * @param part the part
-     * @return the part; a mould for which a price is missing has none
-     * @throws IllegalArgumentException if there is no price list at all
-     */
-    public Part withMouldsPriced(Part part) {
-        List<Tooling> priced = new ArrayList<>();
-        for (Tooling tooling : part.tooling()) {
-            Optional<Part> known =
-                    tooling.mould().filter(mould -> missing(mould).isEmpty());
-            priced.add(known.map(mould -> tooling.at(worksCost(mould))).orElse(tooling));
-        }
-        return part.withTooling(priced);
     }
 
     private List<Quote.Offer> offers(int place, List<ToolCosts> batches) {

@@ -2,6 +2,7 @@ package laminate.quote;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import laminate.part.Tooling;
@@ -20,11 +21,16 @@ record ToolCosts(Tools tools, Function<Tooling, Money> each) {
     /** What a part of the batch, or a tool, bears a share of: its mould, and what is bought to set it up. */
     List<Mould> moulds(Made made) {
         List<Mould> moulds = new ArrayList<>();
-        tools.under(made).ifPresent(tool -> moulds.add(mould(tool, tool.others(made))));
+        mould(made).ifPresent(moulds::add);
         made.on()
                 .setUpPrice()
                 .ifPresent(price -> moulds.add(new Mould("set-up", price, OptionalInt.empty(), OptionalInt.empty())));
         return moulds;
+    }
+
+    /** What something is made on, shared with all else that is. */
+    Optional<Mould> mould(Made made) {
+        return tools.under(made).map(tool -> mould(tool, tool.others(made)));
     }
 
     SetQuote.Batch batch() {

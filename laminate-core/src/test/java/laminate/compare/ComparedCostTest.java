@@ -17,13 +17,22 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import laminate.estimate.Cost.Category;
+import laminate.estimate.Estimator;
 import laminate.estimate.PriceList;
 import laminate.part.Item;
+import laminate.part.Measured;
 import laminate.part.Part;
 import laminate.part.Tooling;
 import laminate.process.Consumables;
 import laminate.process.Process;
 import laminate.process.Workshop;
+import laminate.quote.LearningCurve;
+import laminate.quote.Mould;
+import laminate.quote.Overhead;
+import laminate.quote.Pricing;
+import laminate.quote.Profit;
+import laminate.quote.Quoting;
+import laminate.quote.Terms;
 import laminate.unit.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -127,7 +136,7 @@ class ComparedCostTest {
             CostCurve curve = THREE.alternatives().get(i).curve().orElseThrow();
             assertThat(curve.running()).isEqualTo(total(THREE).each().get(i).orElseThrow());
             assertThat(curve.setUp()).isEqualTo(i < 2 ? gbp("28.00") : gbp("248.00"));
-            assertThat(curve.mould()).contains(i < 2 ? gbp("450.00") : gbp("1400.00"));
+            assertThat(curve.mould().map(Mould::worksCost)).contains(i < 2 ? gbp("450.00") : gbp("1400.00"));
             assertThat(curve.life()).hasValue(i < 2 ? 10 : 300);
         }
     }
@@ -240,6 +249,80 @@ class ComparedCostTest {
         assertThat(ways.counts()).contains(12);
     }
 
+    private static Optional<Money> firstMould(SideBySide ways) {
+        return ways.alternatives().get(0).curve().orElseThrow().mould().map(mould -> mould.cost(1));
+    }
+
+    private static Tooling on(Part mould, OptionalInt life) {
+        return new Tooling(
+                Optional.empty(), Optional.empty(), life, 0, Optional.empty(), OptionalInt.empty(), Optional.of(mould));
+    }
+
+    private static Part named(String name, Process process) {
+        return Part.of(name, lid(solid(process)).zones());
+    }
+
+    /** Moulds for two lids, plugs for three moulds: any number of parts costs what a quote says its moulds cost. */
+    @Test
+    void mouldsCostWhatAQuoteSays() {
+        Part mould = named("mould", Process.HAND_LAY_UP)
+                .withTooling(List.of(on(named("plug", Process.VACUUM_BAG), OptionalInt.of(3))));
+        Part part = lid(solid(Process.HAND_LAY_UP)).withTooling(List.of(on(mould, OptionalInt.of(2))));
+        Terms terms = new Terms(
+                new Pricing(
+                        0, new Overhead(0.4, Overhead.Base.LABOUR), 0.1, new Profit.Margin(0.25), 0, Optional.empty()),
+                LearningCurve.NONE,
+                1.2,
+                0);
+        List<Integer> counts = List.of(1, 2, 3, 6, 7, 12, 13, 40);
+        SideBySide ways = SideBySide.of(
+                List.of(new Candidate("one", part, PAID, Optional.of(PRICES), terms)), CompareOptions.USUAL);
+        CostCurve curve = ways.alternatives().get(0).curve().orElseThrow();
+
+        List<Money> quoted = new Quoting(new Estimator(PAID, Optional.of(PRICES)), PAID, terms)
+                .quote(part, counts).offers().stream()
+                        .map(offer -> offer.price().mouldShare())
+                        .toList();
+        assertThat(counts)
+                .extracting(
+                        count -> curve.at(count).total().plus(curve.running().times(-count)))
+                .containsExactlyElementsOf(quoted);
+        assertThat(quoted.stream().distinct()).hasSize(7);
+        assertThat(ways.remarks()).anyMatch(remark -> remark.contains("one plug serves all moulds that it lasts for"));
+    }
+
+    @Test
+    void aMouldThatCannotBePricedLeavesOutTheCurve() {
+        Part cradled = new Part(
+                "mould",
+                1,
+                lid(solid(Process.HAND_LAY_UP)).zones(),
+                List.of(new Item("cradle", 1, 7, Optional.empty())),
+                Measured.NOTHING);
+        Part part = lid(solid(Process.HAND_LAY_UP)).withTooling(List.of(on(cradled, OptionalInt.of(2))));
+        SideBySide ways = SideBySide.of(List.of(way("one", part)), CompareOptions.USUAL);
+
+        assertThat(ways.alternatives().get(0).missing()).containsExactly("cradle");
+        assertThat(ways.alternatives().get(0).curve()).isEmpty();
+    }
+
+    @Test
+    void whereMouldingsShareAMouldEachBearsItAlone() {
+        Tooling shared = on(named("mould", Process.HAND_LAY_UP), OptionalInt.of(20));
+        Part hatch = named("hatch", Process.HAND_LAY_UP);
+        List<Candidate> ways = List.of(
+                way("lid", lid(solid(Process.HAND_LAY_UP)).withTooling(List.of(shared))),
+                way("hatch", hatch.withTooling(List.of(shared))));
+
+        assertThat(SideBySide.of(ways, CompareOptions.USUAL).remarks())
+                .contains(
+                        "lid, hatch are made on one mould; against the number of parts each bears it alone here, where a"
+                                + " quote of the project shares it.");
+        assertThat(SideBySide.of(List.of(ways.get(0), way("again", ways.get(0).part())), CompareOptions.USUAL)
+                        .remarks())
+                .noneMatch(remark -> remark.contains("one mould"));
+    }
+
     /** A mould that has no price is taken to be there; so is that of a sheet, which none is laid in. */
     @Test
     void aMouldWithoutAPriceIsTakenToBeThere() {
@@ -248,13 +331,13 @@ class ComparedCostTest {
                 .map(process -> way(process.word(), lid(solid(process)).withTooling(List.of(infusion))))
                 .toList();
         SideBySide ways = SideBySide.of(candidates, CompareOptions.USUAL);
-        assertThat(ways.alternatives().get(0).curve().orElseThrow().mould()).isEmpty();
+        assertThat(firstMould(ways)).isEmpty();
         assertThat(ways.remarks())
                 .contains("No price of a mould is stated for hand lay-up; it is taken to be there.")
                 .noneMatch(remark -> remark.contains("stated for infusion"));
         Part plywood = sheets("sheet", sheet(9e9, 600, 0.01)).withTooling(MOULDS);
         SideBySide sheet = SideBySide.of(List.of(way("plywood", plywood)), CompareOptions.USUAL);
-        assertThat(sheet.alternatives().get(0).curve().orElseThrow().mould()).contains(gbp("450.00"));
+        assertThat(firstMould(sheet)).contains(gbp("450.00"));
     }
 
     /** The mould must bear what asks most of it. */
@@ -264,7 +347,7 @@ class ComparedCostTest {
                         .toList())
                 .withTooling(MOULDS);
         SideBySide ways = SideBySide.of(List.of(way("mixed", mixed)), CompareOptions.USUAL);
-        assertThat(ways.alternatives().get(0).curve().orElseThrow().mould()).contains(gbp("1400.00"));
+        assertThat(firstMould(ways)).contains(gbp("1400.00"));
     }
 
     @Test

@@ -10,6 +10,8 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import laminate.quote.Mould;
+import laminate.quote.OtherPulls;
 import laminate.unit.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,11 +25,15 @@ class CostCurveTest {
     }
 
     private static CostCurve curve(String setUp, String mould, int life, String running, int mouldings) {
-        return new CostCurve(gbp(setUp), Optional.of(gbp(mould)), OptionalInt.of(life), gbp(running), mouldings);
+        return new CostCurve(gbp(setUp), Optional.of(mould(mould, OptionalInt.of(life))), gbp(running), mouldings);
+    }
+
+    private static Mould mould(String price, OptionalInt life) {
+        return new Mould("mould", gbp(price), life, OptionalInt.empty());
     }
 
     private static CostCurve straight(String setUp, String each) {
-        return new CostCurve(gbp(setUp), Optional.empty(), OptionalInt.empty(), gbp(each), 1);
+        return new CostCurve(gbp(setUp), Optional.empty(), gbp(each), 1);
     }
 
     /** 80 to set up, 900 a mould of 50 parts, 3 parts for 100: by hand. */
@@ -53,7 +59,8 @@ class CostCurveTest {
 
     @Test
     void withoutALifeOneMouldLastsForever() {
-        CostCurve curve = new CostCurve(gbp("0.00"), Optional.of(gbp("500.00")), OptionalInt.empty(), gbp("10.00"), 1);
+        CostCurve curve =
+                new CostCurve(gbp("0.00"), Optional.of(mould("500.00", OptionalInt.empty())), gbp("10.00"), 1);
         assertThat(curve.moulds(CostCurve.MOST_PARTS)).isEqualTo(1);
         assertThat(curve.at(List.of(1, 100_000)))
                 .extracting(CostCurve.Point::total)
@@ -74,8 +81,8 @@ class CostCurveTest {
                 .isThrownBy(() -> straight("1.00", "1.00").at(0))
                 .withMessage("parts must be from 1 to 100000, not 0");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> new CostCurve(gbp("0.00"), Optional.empty(), OptionalInt.of(5), gbp("1.00"), 1))
-                .withMessage("a life of 5 parts needs the price of a mould");
+                .isThrownBy(() -> curve("1.00", "-3.00", 5, "1.00", 1))
+                .withMessage("a cost must not be below zero, was -3.00 GBP");
     }
 
     /** Hand 60 a part; infusion 1000 to set up and 50 a part: even at 100, cheaper from 101. */
@@ -122,8 +129,7 @@ class CostCurveTest {
     void nothingOvertakesItsEqualNorAnotherCurrency() {
         CostCurve one = straight("5.00", "60.00");
         assertThat(Overtaking.between("one", one, "other", one)).isEmpty();
-        CostCurve euros = new CostCurve(
-                Money.parse("0.00 EUR"), Optional.empty(), OptionalInt.empty(), Money.parse("1.00 EUR"), 1);
+        CostCurve euros = new CostCurve(Money.parse("0.00 EUR"), Optional.empty(), Money.parse("1.00 EUR"), 1);
         assertThat(Overtaking.between("one", one, "other", euros)).isEmpty();
     }
 
@@ -133,13 +139,21 @@ class CostCurveTest {
     }
 
     private static CostCurve random(Random random) {
-        boolean mould = random.nextInt(4) > 0;
         return new CostCurve(
                 coins(random.nextInt(100_000)),
-                mould ? Optional.of(coins(random.nextInt(300_000))) : Optional.empty(),
-                mould && random.nextInt(4) > 0 ? OptionalInt.of(1 + random.nextInt(300)) : OptionalInt.empty(),
+                random.nextInt(4) > 0 ? Optional.of(random(random, random.nextInt(2))) : Optional.empty(),
                 coins(20_000 + random.nextInt(5_000)),
                 1 + random.nextInt(3));
+    }
+
+    private static Mould random(Random random, int plugs) {
+        return new Mould(
+                "mould",
+                coins(random.nextInt(300_000)),
+                random.nextInt(4) > 0 ? OptionalInt.of(1 + random.nextInt(300)) : OptionalInt.empty(),
+                OptionalInt.empty(),
+                plugs > 0 ? List.of(random(random, plugs - 1)) : List.of(),
+                OtherPulls.NONE);
     }
 
     private static Money coins(int coins) {
@@ -177,12 +191,19 @@ class CostCurveTest {
     }
 
     private static long counted(CostCurve curve, int parts) {
-        long moulds = curve.life().isEmpty()
-                ? 1
-                : (parts + curve.life().getAsInt() - 1) / curve.life().getAsInt();
-        long once = cents(curve.setUp())
-                + moulds * curve.mould().map(CostCurveTest::cents).orElse(0L);
+        long once = cents(curve.setUp()) + counted(curve.mould().stream().toList(), parts);
         return once * curve.mouldings() + parts * cents(curve.running());
+    }
+
+    /** Moulds for so many pulls, and the plugs for so many moulds. */
+    private static long counted(List<Mould> moulds, long pulls) {
+        long sum = 0;
+        for (Mould mould : moulds) {
+            int life = mould.life().orElse(Integer.MAX_VALUE);
+            long made = (pulls + life - 1) / life;
+            sum += made * cents(mould.worksCost()) + counted(mould.madeOn(), made);
+        }
+        return sum;
     }
 
     private static long cents(Money money) {

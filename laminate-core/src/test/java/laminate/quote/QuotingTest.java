@@ -81,8 +81,8 @@ class QuotingTest {
         Pricing pricing = PRICING.withRejects(0).withContingency(0.1).withProfit(new Profit.Margin(0.25));
 
         assertThat(price(pricing, lid, count).mouldShare()).isEqualTo(gbp(share));
-        assertThat(quoting(pricing).worksCost(lid.tooling().get(0).mould().orElseThrow()))
-                .isEqualTo(gbp("320.00"));
+        assertThat(quoting(pricing).mould(lid).orElseThrow().cost((count + 1) / 2))
+                .isEqualTo(gbp(share));
     }
 
     /** Four good lids of five pulled: a fifth rejected, so a mould for two pulls is needed a third time. */
@@ -91,7 +91,9 @@ class QuotingTest {
         Part lid = on(LID, MOULD, OptionalInt.of(2), ANY);
 
         assertThat(price(PRICING.withRejects(0.2), lid, 4).mouldShare()).isEqualTo(gbp("600.00"));
-        assertThat(quoting(PRICING.withRejects(0.2)).worksCost(MOULD)).isEqualTo(gbp("200.00"));
+        assertThat(quoting(PRICING.withRejects(0.2)).mould(lid).orElseThrow().cost(1))
+                .isEqualTo(gbp("200.00"));
+        assertThat(quoting(PRICING).mould(LID)).isEmpty();
     }
 
     /** For ten pulls five moulds at 200 and a plug at 120, so that a pull bears 112. */

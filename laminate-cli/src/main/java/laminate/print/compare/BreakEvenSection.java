@@ -39,7 +39,7 @@ final class BreakEvenSection {
         Table.Builder table = new Table.Builder(
                 Column.words("way"),
                 Column.numbers("set-up, once", currency()),
-                Column.numbers("mould", currency()),
+                Column.numbers("first mould", currency()),
                 Column.numbers("lasts", "parts"),
                 Column.numbers("then each part", currency()));
         for (Alternative way : ways) {
@@ -47,7 +47,7 @@ final class BreakEvenSection {
                     .ifPresent(curve -> table.row(
                             way.name(),
                             amount(curve.setUp()),
-                            curve.mould().map(BreakEvenSection::amount).orElse(""),
+                            curve.mould().map(mould -> amount(mould.cost(1))).orElse(""),
                             curve.life().isPresent()
                                     ? Integer.toString(curve.life().getAsInt())
                                     : "",

@@ -20,7 +20,7 @@ final class CurveJson {
                 .object()
                 .field("currency", curve.running().currency())
                 .field("set_up", amount(curve.setUp()));
-        curve.mould().ifPresent(mould -> json.field("mould", amount(mould)));
+        curve.mould().ifPresent(mould -> json.field("mould", amount(mould.cost(1))));
         curve.life().ifPresent(life -> json.field("mould_life", life));
         json.field("running", amount(curve.running()))
                 .field("running_of", curve.mouldings())
