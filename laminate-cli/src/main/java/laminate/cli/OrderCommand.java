@@ -58,7 +58,7 @@ final class OrderCommand extends Command {
     OrderCommand(Materials library) {
         super(
                 NAME,
-                "What to buy for one or more parts: need with waste, what is in stock, packs at least cost, days to order by.",
+                "What to buy for one or more parts: need with waste, what is in stock, packs at least cost, items, what sets up each batch, the moulds that a project buys, days to order by.",
                 "laminate order locker-lid.yaml buoyancy-tank.yaml --stock stock.yaml",
                 "laminate order locker-lid.yaml --cutting --straight-cuts --svg drawings",
                 "laminate order lockers.yaml --sets 10",
@@ -94,7 +94,8 @@ final class OrderCommand extends Command {
                     jobs.stream().flatMap(job -> job.prices().stream()).toList();
             Optional<PriceList> prices = PriceList.joined(lists);
             Cutting cut = isCut() ? new CuttingPlanner(prices, rules()).plan(estimates) : Cutting.NONE;
-            Order order = new Ordering(prices, stock(jobs), given(date, LocalDate.class)).order(estimates, cut);
+            Order order = new Ordering(prices, stock(jobs), given(date, LocalDate.class))
+                    .order(estimates, cut, parts.toBuy());
             return new OrderSheet(estimates, order, cut);
         } catch (InputException e) {
             throw new UnusableInputException(e.getMessage());

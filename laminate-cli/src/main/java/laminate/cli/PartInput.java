@@ -14,6 +14,7 @@ import laminate.file.SharedFiles;
 import laminate.file.Work;
 import laminate.file.WorkFile;
 import laminate.material.Materials;
+import laminate.part.Item;
 import laminate.process.Process;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -31,6 +32,7 @@ final class PartInput {
     private final OptionSpec materials;
     private final Materials library;
     private final SharedFiles shared = new SharedFiles();
+    private final List<Item> toBuy = new ArrayList<>();
     private Optional<OptionSpec> sets = Optional.empty();
 
     /** Declares files and options of a command. */
@@ -131,6 +133,11 @@ final class PartInput {
         return results;
     }
 
+    /** The moulds and plugs that are bought for what {@link #each} has gone through. */
+    List<Item> toBuy() {
+        return toBuy;
+    }
+
     private <T> List<List<T>> byFile(Overrides overrides, boolean tools, Function<Job, T> work) {
         Faults faults = new Faults();
         List<List<T>> results = new ArrayList<>();
@@ -140,6 +147,9 @@ final class PartInput {
             try {
                 Work read = read(file, overrides);
                 anyProject |= read instanceof Project;
+                if (tools && read instanceof Project project) {
+                    toBuy.addAll(project.toBuy(givenSets().orElse(1)));
+                }
                 for (Job job : tools ? jobs(read) : read.mouldings()) {
                     String part = read instanceof Project ? job.part().name() + ": " : "";
                     addTo(ofFile, work, job, faults, file + ": " + part);

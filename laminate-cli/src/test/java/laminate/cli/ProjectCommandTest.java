@@ -95,6 +95,21 @@ class ProjectCommandTest {
         assertThat(laminate("order", project, "--sets", 5).out()).contains("1 × Mould, 10 × Lid, 5 × Hatch");
     }
 
+    /** A bought mould for twelve pulls, one in hand; setting up is paid for by each batch. */
+    @Test
+    void anOrderBuysMouldsAndWhatSetsUp() throws IOException {
+        write(
+                "lockers.yaml",
+                PROJECT.replaceFirst(
+                        "(?s)tooling:.*",
+                        "tooling: [{name: lid mould, price: 90 GBP, life: 12, in-hand: 1, set-up-price: 7 GBP}]\n"));
+        assertThat(laminate("order", project).out())
+                .contains("set-up of Lid", "set-up of Hatch")
+                .doesNotContain("lid mould ");
+        assertThat(laminate("order", project, "--sets", 5, "--format", "json").out())
+                .containsPattern("(?s)\"set-up of Lid\".*\"7.00\".*\"lid mould\".*\"90.00\"");
+    }
+
     /** What carries nothing has nothing to check, which is told of a part by itself alone. */
     @Test
     void onlyWhatIsLoadedIsChecked() throws IOException {

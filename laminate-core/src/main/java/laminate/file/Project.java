@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import laminate.estimate.Estimator;
 import laminate.estimate.PriceList;
+import laminate.part.Item;
 import laminate.part.Part;
 import laminate.process.Workshop;
 import laminate.quote.QuotationText;
@@ -113,6 +114,22 @@ public record Project(String name, List<Job> mouldings, List<Job> tools, List<Pa
             jobs.add(moulding.withCount(number(moulding.part(), sets)));
         }
         return jobs;
+    }
+
+    /**
+     * The moulds and plugs that are to be bought for a number of sets: those of the project's tooling that have a price, as
+     * many as the pulls of these sets and their life ask for, without those in hand.
+     *
+     * @param sets how many sets
+     * @return what is to be bought
+     * @throws IllegalArgumentException if the number is below one
+     */
+    public List<Item> toBuy(int sets) {
+        return uses(sets).stream()
+                .filter(use -> use.toMake() > 0 && use.tooling().mould().isEmpty())
+                .filter(use -> use.tooling().name().isPresent())
+                .map(use -> new Item(use.name(), use.toMake(), 0, use.tooling().price()))
+                .toList();
     }
 
     private static int number(Part part, int sets) {

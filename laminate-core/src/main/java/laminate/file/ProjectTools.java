@@ -80,12 +80,8 @@ final class ProjectTools extends ReadOnce {
                     List.of("price", "part"),
                     "this " + Keys.PROJECT_TOOL.kind() + " has neither price nor part; one of them is wanted");
         }
-        if (in.stands("price") && !in.stands("part")) {
-            for (String key : List.of("in-hand", "made-on")) {
-                if (in.stands(key)) {
-                    in.complain(key, "this says nothing of a mould that is bought; take it out, or give its part file");
-                }
-            }
+        if (in.stands("price") && !in.stands("part") && in.stands("made-on")) {
+            in.complain("made-on", "this says nothing of a mould that is bought; take it out, or give its part file");
         }
     }
 

@@ -38,10 +38,11 @@ final class NeedLedger {
 
     private final Map<Key, Entry> entries = new LinkedHashMap<>();
 
-    /** What the parts need, group by group, in the order in which it is first needed. */
-    static List<Need> of(List<PartEstimate> parts) {
+    /** What the parts need, and tools bought for them, group by group, in the order in which it is first needed. */
+    static List<Need> of(List<PartEstimate> parts, List<Item> tools) {
         NeedLedger ledger = new NeedLedger();
         parts.forEach(ledger::add);
+        tools.forEach(tool -> ledger.add(tool, 1));
         return ledger.needs();
     }
 
@@ -56,10 +57,17 @@ final class NeedLedger {
             entry(Group.CONSUMABLE, material.material(), OptionalDouble.empty()).add(material);
         }
         for (Item item : part.part().items()) {
-            Key key = new Key(Group.ITEM, item.name(), OptionalDouble.empty(), item.price());
-            entries.computeIfAbsent(key, first -> new Entry())
-                    .add(pieces(item, (double) item.count() * part.part().count()));
+            add(item, part.part().count());
         }
+        part.part()
+                .toolingInUse()
+                .setUpPrice()
+                .ifPresent(price -> add(new Item("set-up of " + part.part().name(), 1, 0, Optional.of(price)), 1));
+    }
+
+    private void add(Item item, int times) {
+        Key key = new Key(Group.ITEM, item.name(), OptionalDouble.empty(), item.price());
+        entries.computeIfAbsent(key, first -> new Entry()).add(pieces(item, (double) item.count() * times));
     }
 
     private static boolean isSheet(MaterialQuantity material) {

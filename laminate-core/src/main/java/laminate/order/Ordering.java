@@ -16,6 +16,8 @@ import laminate.estimate.Price;
 import laminate.estimate.PriceList;
 import laminate.order.pieces.Cutting;
 import laminate.order.pieces.MaterialCut;
+import laminate.part.Item;
+import laminate.part.Tooling;
 
 /**
  * Makes the order for one or more parts: sums what they need, takes off what lies in stock, and buys the rest in the packs
@@ -66,11 +68,26 @@ public final class Ordering {
      *     hold less than is needed
      */
     public Order order(List<PartEstimate> parts, Cutting cutting) {
+        return order(parts, cutting, List.of());
+    }
+
+    /**
+     * Orders what parts need, and moulds that are bought for them. What sets up a part is bought once for its batch. A mould
+     * that only the part states is taken to be there, whatever its price, for nobody says how many there are.
+     *
+     * @param parts their estimates, each for all mouldings of the part
+     * @param cutting how their layers are cut
+     * @param tools moulds and plugs to buy, as a project tells them
+     * @return the order
+     * @throws IllegalArgumentException if items are priced in another currency than materials, or all packs of a material
+     *     hold less than is needed
+     */
+    public Order order(List<PartEstimate> parts, Cutting cutting, List<Item> tools) {
         Store store = new Store(stock, wanted);
         List<OrderLine> lines = new ArrayList<>();
         Set<String> missing = new LinkedHashSet<>();
         List<String> remarks = new ArrayList<>();
-        for (Need need : NeedLedger.of(parts)) {
+        for (Need need : NeedLedger.of(parts, tools)) {
             Optional<MaterialCut> cut =
                     cutting.find(need.material(), need.quantity().thickness());
             OrderLine line = cut.isPresent() ? line(need, cut.get(), store, remarks) : line(need, store);
@@ -85,7 +102,19 @@ public final class Ordering {
                 .map(part -> part.part().name()
                         + ": consumables are reckoned as a share of the materials, and are not ordered")
                 .forEach(remarks::add);
+        parts.stream()
+                .filter(Ordering::hasMouldOfItsOwn)
+                .map(
+                        part -> part.part().name()
+                                + ": its mould has a price, and is taken to be there; a project's tooling tells which are to buy")
+                .forEach(remarks::add);
         return new Order(wanted, lines, List.copyOf(missing), remarks);
+    }
+
+    /** A mould that a project buys has a name. */
+    private static boolean hasMouldOfItsOwn(PartEstimate part) {
+        Tooling tooling = part.part().toolingInUse();
+        return tooling.price().isPresent() && tooling.name().isEmpty();
     }
 
     private static boolean hasConsumablesByShare(PartEstimate part) {

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import laminate.part.Item;
 import laminate.part.Part;
 import laminate.part.ReinforcementLayer;
 import laminate.part.Tooling;
@@ -225,6 +226,30 @@ class ProjectFileTest {
             assertThat(use.pulls()).isEqualTo(62.5);
             assertThat(use.made()).isEqualTo(2);
         });
+    }
+
+    /** 62.5 pulls take two moulds that last fifty each, one of which is there; one set takes one. */
+    @Test
+    void boughtMouldsAreBoughtForTheSetsAskedFor() {
+        String bought = PROJECT.replaceFirst(
+                "(?s)tooling:.*",
+                "tooling: [{name: lid mould, price: 1400 GBP, life: 50, planned-pulls: 500, in-hand: 1}]\n");
+        Item one = new Item("lid mould", 1, 0, Optional.of(Money.parse("1400 GBP")));
+
+        assertThat(read(bought).toBuy(1)).isEmpty();
+        assertThat(read(bought).toBuy(10)).containsExactly(one);
+        assertThat(read(bought.replace(", in-hand: 1", "")).toBuy(1)).containsExactly(one);
+        assertThat(read(PROJECT).toBuy(10)).isEmpty();
+    }
+
+    /** Nobody says how many there are of a mould that a part file states a price of. */
+    @Test
+    void aMouldThatAPartFileBuysIsTakenToBeThere() {
+        putPart("hatch", "Hatch", "2 m²", "tooling: [{price: 90 GBP}]\n");
+        Project project = read(PROJECT.replace("hatch.yaml, made-on: lid mould", "hatch.yaml"));
+
+        assertThat(project.uses(1)).extracting(ToolUse::name).contains("mould");
+        assertThat(project.toBuy(1)).isEmpty();
     }
 
     @Test

@@ -38,6 +38,7 @@ import laminate.part.Item;
 import laminate.part.Measured;
 import laminate.part.Outline;
 import laminate.part.Part;
+import laminate.part.Tooling;
 import laminate.part.Trim;
 import laminate.part.Zone;
 import laminate.process.Consumables;
@@ -460,6 +461,42 @@ class OrderingTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ordering.order(parts))
                 .withMessage("an order is in one currency, not in GBP and EUR");
+    }
+
+    private static PartEstimate on(Tooling tooling) {
+        return estimate(part(zone(1, hand(mat(0.3)))).withCount(4).withTooling(List.of(tooling)), withoutLosses());
+    }
+
+    private static Tooling bought(String price) {
+        return new Tooling(
+                Optional.empty(),
+                Optional.of(Money.parse(price)),
+                OptionalInt.of(20),
+                0,
+                Optional.of(Money.parse("12 GBP")));
+    }
+
+    /** Four mouldings are one batch; two moulds are asked for beside them. */
+    @Test
+    void whatSetsUpABatchIsBoughtOnceAndMouldsAsTold() {
+        Item moulds = new Item("tray", 2, 0, Optional.of(Money.parse("300 GBP")));
+        Order order = new Ordering(Optional.empty(), List.of(), Optional.empty())
+                .order(List.of(on(bought("300 GBP").named("tray"))), Cutting.NONE, List.of(moulds));
+
+        assertThat(order.lines(Group.ITEM)).extracting(OrderLine::material).containsExactly("set-up of lid", "tray");
+        assertThat(order.lines(Group.ITEM)).extracting(OrderLine::bought).containsExactly(1.0, 2.0);
+        assertThat(order.lines(Group.ITEM))
+                .extracting(OrderLine::cost)
+                .containsExactly(Optional.of(Money.parse("12 GBP")), Optional.of(Money.parse("600 GBP")));
+        assertThat(order.remarks()).isEmpty();
+    }
+
+    @Test
+    void aMouldThatOnlyThePartStatesIsTakenToBeThere() {
+        Order order = new Ordering(Optional.empty(), List.of(), Optional.empty()).order(List.of(on(bought("300 GBP"))));
+
+        assertThat(order.lines(Group.ITEM)).extracting(OrderLine::material).containsExactly("set-up of lid");
+        assertThat(order.remarks()).singleElement().asString().contains("lid: its mould has a price, and is taken to");
     }
 
     @Test

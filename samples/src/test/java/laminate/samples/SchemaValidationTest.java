@@ -112,7 +112,7 @@ class SchemaValidationTest {
             tooling:
               - {name: lid mould, part: locker-lid-mould.yaml, life: 120, planned-pulls: 200, set-up: 0.5 h, made-on: lid plug}
               - {name: lid plug, part: locker-lid-plug.yaml, life: 3, in-hand: 0, set-up-price: 38 GBP}
-              - {name: frame mould, price: 1750 GBP}
+              - {name: frame mould, price: 1750 GBP, in-hand: 1}
             """, "workshop", """
             temperature: 18 °C
             fibre-content: [{process: infusion, kind: mat, fibre-volume-fraction: 25 %}]
@@ -431,8 +431,7 @@ class SchemaValidationTest {
                 "project | 'part: locker-lid-plug.yaml, ' | ''", // neither made nor bought
                 "project | 1750 GBP | '1750 GBP, part: frame.yaml'", // made and bought
                 "project | 1750 GBP | 1750", // a price without its currency
-                "project | 1750 GBP | '1750 GBP, in-hand: 1'", // a mould that is bought is not made
-                "project | 1750 GBP | '1750 GBP, made-on: lid plug'", // nor on anything
+                "project | 1750 GBP | '1750 GBP, made-on: lid plug'", // a mould that is bought is made on nothing
                 "project | in-hand: 0 | in-hand: -1", // fewer than none
                 "project | 0.5 h | 0.5", // a time without its unit
                 "workshop | 18 °C | 18", // a bare number
