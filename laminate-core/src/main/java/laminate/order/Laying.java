@@ -66,27 +66,29 @@ final class Laying {
                 .map(places -> taken(reels, lengths, places));
     }
 
-    /** The end that is left longest can still serve; all other ends of rolls that are taken from are lost. */
+    /** The end that is left longest can still serve, and so can those that another pull would fit on; the others are lost. */
     private static Taken taken(List<Reel> reels, List<Double> lengths, List<Integer> places) {
         List<TakenRoll> rolls = new ArrayList<>();
+        double longestPull = Collections.max(lengths);
         double area = 0;
-        double longestOfTaken = 0;
-        double longestOfWhole = 0;
+        double longestLost = 0;
+        double longestServing = 0;
         for (int place = 0; place < reels.size(); place++) {
             Reel reel = reels.get(place);
             List<Integer> pulls = pulls(places, place);
             double used =
                     pulls.stream().mapToDouble(pull -> lengths.get(pull - 1)).sum();
-            double end = Double.isInfinite(reel.length()) ? 0 : Math.max(0, reel.length() - used) * reel.width();
-            if (pulls.isEmpty()) {
-                longestOfWhole = Math.max(longestOfWhole, end);
-            } else {
+            double left = Math.max(0, reel.length() - used);
+            double end = Double.isInfinite(left) ? 0 : left * reel.width();
+            boolean serves = pulls.isEmpty() || left >= longestPull;
+            if (!pulls.isEmpty()) {
                 rolls.add(new TakenRoll(reel.name(), reel.width(), reel.length(), pulls));
-                area += used * reel.width() + end;
-                longestOfTaken = Math.max(longestOfTaken, end);
             }
+            area += used * reel.width() + (serves ? 0 : end);
+            longestServing = Math.max(longestServing, serves ? end : 0);
+            longestLost = Math.max(longestLost, serves ? 0 : end);
         }
-        return new Taken(rolls, area - (longestOfTaken > longestOfWhole ? longestOfTaken : 0));
+        return new Taken(rolls, area - (longestLost > longestServing ? longestLost : 0));
     }
 
     private static List<Integer> pulls(List<Integer> places, int place) {

@@ -140,6 +140,21 @@ class RollOrderTest {
         assertThat(line.rolls()).extracting(roll -> roll.pulls().size()).containsExactly(3, 3, 1);
     }
 
+    /** A strip of 8 m leaves 22 m of a roll of 30 m; with a second roll that is enough for 40 m that nothing is planned of. */
+    @Test
+    void anEndThatAnotherPullFitsOnIsNotLost() {
+        PartEstimate unplanned = new Estimator(withoutLosses(), Optional.empty())
+                .estimate(part(Zone.of("no outline", 40 * WIDTH, List.of(hand(unidirectional(0.3))))));
+        OrderLine line = order(
+                sold(TAPE, WIDTH, List.of("roll, 30, 100")),
+                List.of(),
+                CuttingRules.USUAL,
+                strips(8, 1.2, 1, hand(unidirectional(0.3))),
+                unplanned);
+        assertThat(bought(line)).isEqualTo("2 roll");
+        assertThat(line.amount()).isCloseTo((8 + 40) * WIDTH, within(1e-6));
+    }
+
     /** Ends of 5 m in stock are of no use for 8 m, however many; one of 10 m is. */
     @Test
     void anEndInStockServesOnlyIfItIsLongEnough() {
