@@ -30,6 +30,9 @@ final class Beside extends ScalarReading<Path> {
             throw new IllegalArgumentException(
                     "there is no file " + path + "; a path is wanted that begins where the file lies that names it");
         }
+        if (Files.isDirectory(path)) {
+            throw new IllegalArgumentException(path + " is a directory; the name of a file is wanted");
+        }
         return path;
     }
 }

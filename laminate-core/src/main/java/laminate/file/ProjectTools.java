@@ -60,7 +60,10 @@ final class ProjectTools extends ReadOnce {
     }
 
     private ProjectTool tool(Fields in, Optional<String> currency) {
-        in.word("name").ifPresentOrElse(name -> names.add(name.strip()), () -> namesAreComplete = false);
+        in.word("name")
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .ifPresentOrElse(names::add, () -> namesAreComplete = false);
         var name = in.required("name", Scalars.name(taken));
         var part = in.optional("part", beside);
         var stated = ToolingReader.stated(in, currency);

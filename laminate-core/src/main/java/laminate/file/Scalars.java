@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import laminate.unit.Dimension;
 import laminate.unit.Money;
 import laminate.unit.Nearest;
+import laminate.unit.PriceBasis;
 import laminate.unit.Quantity;
 import laminate.unit.UnitPrice;
 
@@ -187,13 +188,14 @@ final class Scalars {
         };
     }
 
-    /** A sum of money, in the currency of the price list if there is one. */
+    /** A sum of money, zero or more, in the currency of the price list if there is one. */
     static Reading<Money> money(Optional<String> currency) {
         return new ScalarReading<>() {
             @Override
             Money of(String text) {
                 Money sum = Money.parse(text);
                 checkCurrency(sum.currency(), currency);
+                accepted(text, sum.amount().signum() >= 0, "is negative; a price of zero or more is accepted");
                 return sum;
             }
         };
@@ -201,10 +203,15 @@ final class Scalars {
 
     /** A price per kg, m² and so on, in the currency of the price list if there is one. */
     static Reading<UnitPrice> price(Optional<String> currency) {
+        return price(currency, PriceBasis.KG);
+    }
+
+    /** The same; messages show as an example one per what it usually is. */
+    static Reading<UnitPrice> price(Optional<String> currency, PriceBasis usual) {
         return new ScalarReading<>() {
             @Override
             UnitPrice of(String text) {
-                UnitPrice price = UnitPrice.parse(text);
+                UnitPrice price = UnitPrice.parse(text, usual);
                 checkCurrency(price.currency(), currency);
                 return price;
             }

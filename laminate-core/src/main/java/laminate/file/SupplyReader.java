@@ -5,6 +5,7 @@ import static laminate.file.Reading.mapping;
 import static laminate.file.Scalars.orNone;
 import static laminate.file.Scalars.quantity;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import laminate.estimate.PackPrice;
@@ -16,16 +17,28 @@ import laminate.unit.UnitPrice;
 
 /** Reads how a material is sold, from the fields of its price. */
 final class SupplyReader {
+    /** More than any store holds, in kg, m² and so on. */
+    private static final BigDecimal MOST = BigDecimal.valueOf(1_000_000_000);
+
+    private static final double DAY = 24 * 3600;
+
     /** So much of a material, as in 25 kg or 100 pieces. */
     static final Reading<Amount> AMOUNT = new ScalarReading<>() {
         @Override
         Amount of(String text) {
-            return Amount.parse(text);
+            Amount amount = Amount.parse(text);
+            if (amount.value().compareTo(MOST) > 0) {
+                throw new IllegalArgumentException(
+                        Complaints.shown(text) + " is outside; at most " + MOST.toPlainString() + " is accepted");
+            }
+            return amount;
         }
     };
 
     private static final Reading<Double> LENGTH = quantity(Dimension.LENGTH, Bounds.POSITIVE);
-    private static final Reading<Double> TIME = quantity(Dimension.TIME, Bounds.NOT_NEGATIVE);
+    /** Ten years: longer ones are slips, and would reach past the days of a calendar. */
+    private static final Reading<Double> TIME =
+            quantity(Dimension.TIME, Bounds.between(0, 3660 * DAY, "0 d to 3660 d"));
 
     private SupplyReader() {}
 

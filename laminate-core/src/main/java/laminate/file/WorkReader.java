@@ -96,7 +96,7 @@ final class WorkReader {
     }
 
     private Reading<UnitPrice> rate() {
-        return price(currency).map(rate -> {
+        return price(currency, PriceBasis.HOUR).map(rate -> {
             if (rate.basis() != PriceBasis.HOUR) {
                 throw new IllegalArgumentException(
                         "a labour rate is by the hour, not " + rate + "; write it like 28 GBP/h");

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param basis what it is the price of one of
  */
 public record UnitPrice(BigDecimal amount, String currency, PriceBasis basis) {
-    private static final String EXAMPLE = "3.10 GBP/kg";
+    private static final String EXAMPLE = "3.10 GBP/";
 
     /**
      * Checks amount and currency.
@@ -40,19 +40,32 @@ public record UnitPrice(BigDecimal amount, String currency, PriceBasis basis) {
      * @throws QuantityException if the text is not a plain decimal, a currency and what it is per
      */
     public static UnitPrice parse(String text) {
-        PriceText read = PriceText.read(text, EXAMPLE);
+        return parse(text, PriceBasis.KG);
+    }
+
+    /**
+     * Reads a price such as "28 GBP/h" where it is known what it should be per.
+     *
+     * @param text the text
+     * @param usual what a message shows as the right way to write it; a price per something else is read all the same
+     * @return the price
+     * @throws QuantityException if the text is not a plain decimal, a currency and what it is per
+     */
+    public static UnitPrice parse(String text, PriceBasis usual) {
+        String example = EXAMPLE + usual;
+        PriceText read = PriceText.read(text, example);
         if (read.amount().signum() < 0) {
             throw new QuantityException(
                     NumberText.quoted(text) + " is negative; write a price of zero or more", read.amountStart());
         }
-        return new UnitPrice(read.amount(), read.currency(), basis(text, read));
+        return new UnitPrice(read.amount(), read.currency(), basis(text, read, example));
     }
 
-    private static PriceBasis basis(String text, PriceText read) {
+    private static PriceBasis basis(String text, PriceText read, String example) {
         String per = read.per().orElse("");
         if (per.isEmpty()) {
             throw new QuantityException(
-                    NumberText.quoted(text) + " does not say per what; write it like " + EXAMPLE + "; accepted: per "
+                    NumberText.quoted(text) + " does not say per what; write it like " + example + "; accepted: per "
                             + PriceBasis.accepted(),
                     read.perStart());
         }
