@@ -80,7 +80,7 @@ final class OrderCommand extends Command {
             return job.estimate();
         });
         OrderSheet sheet = sheet(jobs, estimates);
-        given(svg, Path.class).ifPresent(folder -> draw(sheet.cutting(), folder));
+        given(svg, Path.class).ifPresent(folder -> draw(sheet, folder));
         return print(page.file(), out -> printer.print(List.of(sheet), out));
     }
 
@@ -108,7 +108,7 @@ final class OrderCommand extends Command {
         return CuttingRules.USUAL.withCuts(isSet(straight) ? Cuts.ACROSS : Cuts.FREE);
     }
 
-    private void draw(Cutting plans, Path folder) {
+    private void draw(OrderSheet sheet, Path folder) {
         try {
             Files.createDirectories(folder);
         } catch (FileAlreadyExistsException e) {
@@ -116,8 +116,10 @@ final class OrderCommand extends Command {
         } catch (IOException e) {
             throw new UnusableInputException(folder + ": this folder cannot be made: " + e.getMessage());
         }
-        for (MaterialCut cut : plans.materials()) {
-            print(Optional.of(folder.resolve(CuttingSvg.fileName(cut))), out -> CuttingSvg.print(cut, out));
+        for (MaterialCut cut : sheet.cutting().materials()) {
+            print(
+                    Optional.of(folder.resolve(CuttingSvg.fileName(cut))),
+                    out -> CuttingSvg.print(cut, sheet.order(), out));
         }
     }
 

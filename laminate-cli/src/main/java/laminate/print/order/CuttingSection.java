@@ -1,10 +1,12 @@
 package laminate.print.order;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import laminate.order.Order;
 import laminate.order.cut.Offcut;
 import laminate.order.cut.Placement;
@@ -129,17 +131,20 @@ final class CuttingSection {
         return table.build();
     }
 
+    /** Roll by roll, as they are pulled; the numbers are those of the drawing. */
     private void addPulls(Table.Builder table, MaterialCut cut, RollPlan plan, RollPlaces places) {
-        int number = 1;
-        for (Pull pull : plan.pulls()) {
-            table.row(
-                    cut.material(),
-                    Integer.toString(number),
-                    length(pull.length()),
-                    places.name(number),
-                    numbers(pull.placements()));
-            number++;
-        }
+        IntStream.rangeClosed(1, plan.pulls().size())
+                .boxed()
+                .sorted(Comparator.comparingInt(places::number))
+                .forEach(number -> {
+                    Pull pull = plan.pulls().get(number - 1);
+                    table.row(
+                            cut.material(),
+                            Integer.toString(number),
+                            length(pull.length()),
+                            places.name(number),
+                            numbers(pull.placements()));
+                });
     }
 
     private void addSheets(Table.Builder table, MaterialCut cut, SheetPlan plan, RollPlaces places) {

@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import laminate.order.Order;
 import laminate.order.cut.Offcut;
 import laminate.order.cut.Placement;
 import laminate.order.cut.Pull;
@@ -14,13 +17,15 @@ import laminate.order.pieces.MaterialCut;
 
 /**
  * Draws a roll, or all sheets of a core, to scale 1:10 as SVG: the width across the page, the length down it; pieces with
- * their numbers, offcuts dashed, cuts across the roll as lines.
+ * their numbers, offcuts dashed, cuts across the roll as lines; beside it what each pull comes off.
  */
 public final class CuttingSvg {
     private static final double MILLIMETRES = 1000;
     private static final double SCALE = 10;
     private static final double MARGIN = 60;
     private static final double GAP = 40;
+    /** Room to the right, for text like "pull 12, 1200 mm, cut length 3". */
+    private static final double LABELS = 480;
 
     private CuttingSvg() {}
 
@@ -38,13 +43,15 @@ public final class CuttingSvg {
     }
 
     /**
-     * Draws how a material is cut.
+     * Draws how a material is cut, and tells beside it which roll or sheet each pull comes off.
      *
      * @param cut the plan
+     * @param order what is bought for it
      * @param out takes the drawing
      * @throws IOException if that fails
      */
-    public static void print(MaterialCut cut, Appendable out) throws IOException {
+    public static void print(MaterialCut cut, Order order, Appendable out) throws IOException {
+        RollPlaces places = RollPlaces.of(order, cut);
         if (cut.roll().isPresent()) {
             RollPlan plan = cut.roll().get();
             String title = String.format(
@@ -56,7 +63,7 @@ public final class CuttingSvg {
                     plan.width(),
                     plan.yieldFraction() * 100);
             open(title, plan.width() * MILLIMETRES, plan.length() * MILLIMETRES, out);
-            draw(plan, out);
+            draw(plan, places, out);
         } else {
             SheetPlan plan = cut.sheets().orElseThrow();
             int count = plan.sheets().size();
@@ -70,13 +77,13 @@ public final class CuttingSvg {
                     plan.yieldFraction() * 100);
             double height = count * (plan.length() * MILLIMETRES + GAP) - GAP;
             open(title, plan.width() * MILLIMETRES, height, out);
-            draw(plan, out);
+            draw(plan, places, out);
         }
         out.append("</svg>\n");
     }
 
     private static void open(String title, double width, double height, Appendable out) throws IOException {
-        double wide = width + 2 * MARGIN;
+        double wide = width + 2 * MARGIN + LABELS;
         double high = height + 2 * MARGIN;
         out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + number(wide / SCALE) + "mm\" height=\""
                 + number(high / SCALE) + "mm\" viewBox=\"" + number(-MARGIN) + " " + number(-MARGIN) + " "
@@ -85,21 +92,26 @@ public final class CuttingSvg {
         out.append("<text x=\"0\" y=\"-18\">" + escaped(title) + "</text>\n");
     }
 
-    private static void draw(RollPlan plan, Appendable out) throws IOException {
+    private static void draw(RollPlan plan, RollPlaces places, Appendable out) throws IOException {
         rectangle(0, 0, plan.width(), plan.length(), 0, "fill=\"#ffffff\" stroke=\"#000000\" stroke-width=\"4\"", out);
         offcuts(plan.offcuts(), 0, out);
         for (Pull pull : plan.pulls()) {
             pieces(pull.placements(), 0, out);
         }
+        int number = 1;
         for (Pull pull : plan.pulls()) {
+            String length = Math.round(pull.length() * MILLIMETRES) + " mm";
+            beside(plan.width(), pull.from() * MILLIMETRES, "pull", number, length, places, out);
+            number++;
             String y = number((pull.from() + pull.length()) * MILLIMETRES);
             out.append("<line x1=\"-30\" y1=\"" + y + "\" x2=\"" + number(plan.width() * MILLIMETRES + 30) + "\" y2=\""
                     + y + "\" stroke=\"#c00000\" stroke-width=\"4\"/>\n");
         }
     }
 
-    private static void draw(SheetPlan plan, Appendable out) throws IOException {
+    private static void draw(SheetPlan plan, RollPlaces places, Appendable out) throws IOException {
         double top = 0;
+        int number = 1;
         for (Sheet sheet : plan.sheets()) {
             rectangle(
                     0,
@@ -111,8 +123,22 @@ public final class CuttingSvg {
                     out);
             offcuts(sheet.offcuts(), top, out);
             pieces(sheet.placements(), top, out);
+            beside(plan.width(), top, "sheet", number, "", places, out);
+            number++;
             top += plan.length() * MILLIMETRES + GAP;
         }
+    }
+
+    /** The number of a pull or sheet, its length and what it comes off, to the right of its upper end. */
+    private static void beside(
+            double width, double top, String what, int number, String length, RollPlaces places, Appendable out)
+            throws IOException {
+        String text = Stream.of(what + " " + number, length, places.name(number))
+                .filter(word -> !word.isEmpty())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        out.append("<text x=\"" + number(width * MILLIMETRES + MARGIN / 2) + "\" y=\"" + number(top + 34) + "\">"
+                + escaped(text) + "</text>\n");
     }
 
     private static void offcuts(List<Offcut> offcuts, double top, Appendable out) throws IOException {

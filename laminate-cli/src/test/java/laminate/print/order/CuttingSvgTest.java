@@ -24,7 +24,7 @@ class CuttingSvgTest {
 
     private static Document draw(MaterialCut cut) throws Exception {
         StringBuilder drawn = new StringBuilder();
-        CuttingSvg.print(cut, drawn);
+        CuttingSvg.print(cut, TestOrders.cut().order(), drawn);
         DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
         factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
         return factory.newDocumentBuilder()
@@ -77,6 +77,9 @@ class CuttingSvgTest {
                 .filter(drawn -> drawn.getAttribute("stroke").equals("#000000"))
                 .count();
         assertThat(sheets).isEqualTo(cut.sheets().orElseThrow().sheets().size());
+        assertThat(elements(drawing, "text"))
+                .extracting(Element::getTextContent)
+                .contains("sheet 1");
         assertThat(CuttingSvg.fileName(cut)).isEqualTo("pvc-80-10mm.svg");
     }
 
@@ -96,6 +99,9 @@ class CuttingSvgTest {
         assertThat(elements(draw(cut), "title").get(0).getTextContent())
                 .isEqualTo("roving-600: 6.00 m off rolls, end to end, 1.00 m wide, 90 % into pieces, 1:10");
         assertThat(elements(draw(cut), "line")).hasSize(3);
+        assertThat(elements(draw(cut), "text"))
+                .extracting(Element::getTextContent)
+                .contains("pull 1, 2000 mm", "pull 2, 2000 mm", "pull 3, 2000 mm");
     }
 
     @Test
@@ -115,7 +121,8 @@ class CuttingSvgTest {
     @Test
     void drawsWhatWasAccepted() throws Exception {
         StringBuilder drawn = new StringBuilder();
-        CuttingSvg.print(TestOrders.cut().cutting().materials().get(0), drawn);
+        OrderSheet sheet = TestOrders.cut();
+        CuttingSvg.print(sheet.cutting().materials().get(0), sheet.order(), drawn);
         Golden.check("order-cut-mat-300.svg", drawn.toString());
     }
 }
