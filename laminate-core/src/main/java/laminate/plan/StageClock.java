@@ -13,7 +13,8 @@ import laminate.process.WorkingDay;
 /**
  * Puts stages on the clock one after another. A stage starts when the crew is free and what lies under it in each of its
  * zones has gelled; where a gel time is not known, the next morning. A gelcoat is left an hour more, and a laminate three
- * hours where it and the next are together thicker than their resin bears at once.
+ * hours where it and the next are together thicker than their resin bears at once. Nothing is laid in a mould that is under
+ * a bag: what was bagged or infused has gelled first, in whatever zone.
  */
 final class StageClock {
     private static final Figure AFTER_COAT = new Figure(
@@ -27,6 +28,7 @@ final class StageClock {
 
     private final ShopClock clock;
     private final Map<Integer, Surface> surfaces = new HashMap<>();
+    private double bagIsOff;
 
     StageClock(WorkingDay day) {
         clock = new ShopClock(day);
@@ -40,7 +42,7 @@ final class StageClock {
     record Slot(double start, double end, Optional<Double> gelled, Optional<Bond> bond, Optional<Caution> cooling) {}
 
     Slot take(StageWork work) {
-        double ready = 0;
+        double ready = bagIsOff;
         for (StageGroup group : work.groups()) {
             Surface under = surfaces.get(group.zone());
             ready = under == null ? ready : Math.max(ready, readyFor(group, under));
@@ -135,6 +137,7 @@ final class StageClock {
         for (StageGroup group : work.groups()) {
             surfaces.put(group.zone(), new Surface(group, end, ready));
         }
+        bagIsOff = work.isBagged() ? ready : bagIsOff;
     }
 
     /** What lies uppermost in a zone. */

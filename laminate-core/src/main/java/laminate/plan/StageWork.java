@@ -40,6 +40,11 @@ record StageWork(
         return Stage.drawn(kind(), resins);
     }
 
+    /** Whether it gels under a bag. */
+    boolean isBagged() {
+        return bagTime > 0 || kind() == Stage.Kind.INFUSION;
+    }
+
     double thickness() {
         double most = 0;
         for (StageGroup group : groups) {

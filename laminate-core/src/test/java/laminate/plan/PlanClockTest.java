@@ -5,6 +5,7 @@ import static laminate.plan.PlanParts.gelcoat;
 import static laminate.plan.PlanParts.layer;
 import static laminate.plan.PlanParts.workshop;
 import static laminate.plan.PlanParts.zone;
+import static laminate.testing.TestMaterials.biaxial;
 import static laminate.testing.TestMaterials.mat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -18,6 +19,7 @@ import laminate.material.Status;
 import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.part.Zone;
+import laminate.process.LayUp;
 import laminate.process.Process;
 import laminate.process.WorkingDay;
 import laminate.process.Workshop;
@@ -66,6 +68,20 @@ class PlanClockTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new ClockTime(0, LocalTime.NOON))
                 .withMessageContaining("not 0");
+    }
+
+    /** A seam is taped by hand, in a zone of its own, once the bag is off the zone beside it; by hand it need not wait. */
+    @ParameterizedTest
+    @CsvSource({"HAND_LAY_UP, false", "VACUUM_BAG, true", "INFUSION, true"})
+    void nothingIsLaidBesideABagUntilItIsOff(Process process, boolean waits) {
+        LayUp lies = PlanParts.layUp(process, PlanParts.POLYESTER, 0.01);
+        Zone hull = zone("hull", 1, List.of(), layer(biaxial(0.6), lies, "structure"));
+        Zone seam = zone("seam", 0.1, List.of(), layer(mat(0.45), HAND, "seam"));
+        List<Stage> stages = plan(workshop(20, 2), hull, seam).stages();
+        Stage structure = stages.get(0);
+        assertThat(stages).hasSize(2);
+        assertThat(structure.gelled().orElseThrow()).isGreaterThan(structure.end());
+        assertThat(stages.get(1).start()).isEqualTo(waits ? structure.gelled().orElseThrow() : structure.end());
     }
 
     /**
