@@ -57,6 +57,10 @@ final class OwnMaterials {
             nodes.add(one);
             return;
         }
+        if (FileKind.isOther(Keys.MATERIALS, root, complaints)) {
+            miss();
+            return;
+        }
         // Materials are read later; here they are taken as they are.
         Reading<Node> asItIs = (node, any) -> Optional.of(node);
         Reading.mapping(Keys.MATERIALS, in -> listed(in, asItIs))

@@ -84,6 +84,9 @@ final class PartReader {
                     "this is a project file, which names part files; a part file, which starts with part:, is wanted");
             return Optional.empty();
         }
+        if (FileKind.isOther(Keys.PART, root, complaints)) {
+            return Optional.empty();
+        }
         Set<String> words = words(root, new LinkedHashSet<>());
         overrides.resin().ifPresent(words::add);
         library.expect(words);

@@ -23,7 +23,9 @@ interface Reading<T> {
     /** The value of a file, which is to begin with a mapping of such keys. */
     default Optional<T> read(Path file, Keys root, Complaints complaints) {
         Optional<Node> node = YamlTree.read(file, root, complaints);
-        return node.isEmpty() ? Optional.empty() : read(node.get(), complaints);
+        return node.isEmpty() || FileKind.isOther(root, node.get(), complaints)
+                ? Optional.empty()
+                : read(node.get(), complaints);
     }
 
     /** One of several words with what it leads to. */
