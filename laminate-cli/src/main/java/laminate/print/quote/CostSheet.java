@@ -50,8 +50,9 @@ public final class CostSheet {
         report.heading(2, "What it earns").grid(returns(part));
         report.paragraph(
                 "An hour earns what is left of net when materials, consumables, items and moulds are paid: labour,"
-                        + " overhead, contingency and profit are in it. The margin is that of the net price after discount. At break-even the price has paid for all moulds that are needed. Days are those that the mould is"
-                        + " taken." + (inSet ? " Other parts of the set are held in their number." : ""));
+                        + " overhead, contingency and profit are in it. The margin is that of the net price after discount."
+                        + " At break-even the price has paid for all moulds that are needed. Days are those that the mould"
+                        + " is taken." + (inSet ? " Other parts of the set are held in their number." : ""));
         addSensitivity(part, report);
         return report.build();
     }

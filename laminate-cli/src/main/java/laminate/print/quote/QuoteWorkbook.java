@@ -6,8 +6,8 @@ import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
 /**
- * Writes quotes as a workbook (Office Open XML, ISO/IEC 29500) with a sheet for each table of {@link QuoteCsv} that there is. A text that
- * looks like a formula is kept as text. The file bears the time at which it is written.
+ * Writes quotes as a workbook (Office Open XML, ISO/IEC 29500) with a sheet for each table of {@link QuoteCsv} that there is.
+ * A text that looks like a formula is kept as text. The file bears the time at which it is written.
  */
 public final class QuoteWorkbook {
     private static final String APPLICATION = "laminate";
