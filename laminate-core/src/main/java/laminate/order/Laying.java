@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import laminate.order.cut.Lengths;
 import laminate.order.pieces.MaterialCut;
 
@@ -14,6 +13,8 @@ import laminate.order.pieces.MaterialCut;
  * end of a roll. Sheets are pulls as long as the sheet.
  */
 final class Laying {
+    private static final String PLANNED = "roll";
+
     private final MaterialCut cut;
     private final List<Reel> stock;
     private final Map<Pack, Reel> sold;
@@ -50,15 +51,27 @@ final class Laying {
         return on(reels, cut.lengths());
     }
 
-    /** On as many rolls as it takes of those that it was planned for, where nothing is known of how it is sold. */
+    /** On the fewest rolls of those that it was planned for, where nothing is known of how it is sold. */
     Taken onPlannedRolls() {
-        List<Reel> reels = new ArrayList<>(stock);
-        Optional<Taken> taken = on(reels, cut.lengths());
-        while (taken.isEmpty()) {
-            reels.add(new Reel("roll", cut.width(), cut.stockLength().orElse(Double.POSITIVE_INFINITY)));
-            taken = on(reels, cut.lengths());
+        Taken taken = onPlannedRolls(cut.lengths().size()).orElseThrow();
+        int rolls = (int) taken.rolls().stream()
+                .filter(roll -> roll.name().equals(PLANNED))
+                .count();
+        for (Optional<Taken> fewer = onPlannedRolls(rolls); fewer.isPresent(); fewer = onPlannedRolls(--rolls)) {
+            taken = fewer.get();
         }
-        return taken.get();
+        return taken;
+    }
+
+    /** On the stock and so many rolls; one for each pull is always enough, and fewer than none is not. */
+    private Optional<Taken> onPlannedRolls(int count) {
+        if (count < 0) {
+            return Optional.empty();
+        }
+        Reel roll = new Reel(PLANNED, cut.width(), cut.stockLength().orElse(Double.POSITIVE_INFINITY));
+        List<Reel> reels = new ArrayList<>(stock);
+        reels.addAll(Collections.nCopies(count, roll));
+        return on(reels, cut.lengths());
     }
 
     private static Optional<Taken> on(List<Reel> reels, List<Double> lengths) {
@@ -73,9 +86,10 @@ final class Laying {
         double area = 0;
         double longestLost = 0;
         double longestServing = 0;
+        List<List<Integer>> byReel = pulls(places, reels.size());
         for (int place = 0; place < reels.size(); place++) {
             Reel reel = reels.get(place);
-            List<Integer> pulls = pulls(places, place);
+            List<Integer> pulls = byReel.get(place);
             double used =
                     pulls.stream().mapToDouble(pull -> lengths.get(pull - 1)).sum();
             double left = Math.max(0, reel.length() - used);
@@ -91,11 +105,15 @@ final class Laying {
         return new Taken(rolls, area - (longestLost > longestServing ? longestLost : 0));
     }
 
-    private static List<Integer> pulls(List<Integer> places, int place) {
-        return IntStream.range(0, places.size())
-                .filter(pull -> places.get(pull) == place)
-                .map(pull -> pull + 1)
-                .boxed()
-                .toList();
+    /** The numbers of the pulls on each reel. */
+    private static List<List<Integer>> pulls(List<Integer> places, int reels) {
+        List<List<Integer>> pulls = new ArrayList<>();
+        for (int reel = 0; reel < reels; reel++) {
+            pulls.add(new ArrayList<>());
+        }
+        for (int pull = 1; pull <= places.size(); pull++) {
+            pulls.get(places.get(pull - 1)).add(pull);
+        }
+        return pulls;
     }
 }

@@ -24,7 +24,7 @@ final class PackEnumeration {
     private static final int MOST_TRIALS = 300;
 
     /** One kind of pack is not tried in greater numbers above the need: it is too small for what it is to serve. */
-    private static final int MOST_MORE = 1000;
+    private static final int MOST_MORE = 10_000;
 
     private final List<Pack> packs;
     private final BigDecimal need;
@@ -102,15 +102,23 @@ final class PackEnumeration {
                 .map(List::of);
     }
 
+    /** By halving: more packs than serve do too. */
     private Optional<PackCount> fewest(Pack pack) {
         int from = Math.max(PackSearch.toCover(pack, need), pack.minimum());
-        int to = Math.min(pack.available().orElse(Integer.MAX_VALUE), from + MOST_MORE);
-        return isEnough(pack, to)
-                ? IntStream.rangeClosed(from, to)
-                        .filter(count -> isEnough(pack, count))
-                        .mapToObj(count -> new PackCount(pack, count))
-                        .findFirst()
-                : Optional.empty();
+        int enough = (int) Math.min(pack.available().orElse(Integer.MAX_VALUE), (long) from + MOST_MORE);
+        if (!isEnough(pack, enough)) {
+            return Optional.empty();
+        }
+        int tooFew = from - 1;
+        while (enough - tooFew > 1) {
+            int middle = (tooFew + enough) >>> 1;
+            if (isEnough(pack, middle)) {
+                enough = middle;
+            } else {
+                tooFew = middle;
+            }
+        }
+        return Optional.of(new PackCount(pack, enough));
     }
 
     private boolean isEnough(Pack pack, int count) {

@@ -10,6 +10,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import laminate.unit.Money;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
@@ -239,6 +240,28 @@ class PacksTest {
                 pack("box", "1", "3.01")));
         PackChoice choice = Assertions.assertTimeout(Duration.ofSeconds(5), () -> packs.cheapest(decimal("98765.432")));
         assertThat(choice.surplus()).isBetween(BigDecimal.ZERO, decimal("63.55"));
+    }
+
+    /** Rolls of which each serves for one pull: their number goes by the pulls, far above the amount, and is found by halving. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 299, 300, 301, 1302, 4999, 5000})
+    void asManyAreBoughtAsServe(int wanted) {
+        AtomicInteger asked = new AtomicInteger();
+        Packs rolls = Packs.of(List.of(pack("roll", "1", "3.00")));
+        PackChoice choice = rolls.cheapest(1.0, packs -> {
+            asked.incrementAndGet();
+            return packs.get(0).count() >= wanted;
+        });
+        assertThat(count(choice, "roll")).isEqualTo(wanted);
+        assertThat(asked.get()).isLessThan(330);
+    }
+
+    @Test
+    void packsThatServeInNoNumberAreRefused() {
+        Packs rolls = Packs.of(List.of(pack("short roll", "1", "3.00")));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> rolls.cheapest(1.0, packs -> false))
+                .withMessage("no number of these packs serves: short roll");
     }
 
     @Test

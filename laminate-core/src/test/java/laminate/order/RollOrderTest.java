@@ -218,6 +218,18 @@ class RollOrderTest {
         assertThat(line.surplus() / line.bought()).isLessThan(0.05);
     }
 
+    /** Two thousand pulls of 30 m, of which a roll of 50 m yields one: what is sold by the roll, and what has no price. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aRollForEachPullTakesNoTime(boolean priced) {
+        Optional<PriceList> prices = sold(TAPE, WIDTH, List.of("roll, 50, 100"));
+        PartEstimate[] many = {strips(30, 1.2, 2000, hand(unidirectional(0.3)))};
+        Cutting cutting = new CuttingPlanner(prices, CuttingRules.USUAL.withCuts(Cuts.ACROSS)).plan(List.of(many));
+        Ordering ordering = new Ordering(priced ? prices : Optional.empty(), List.of(), Optional.empty());
+        Order order = Assertions.assertTimeout(Duration.ofSeconds(10), () -> ordering.order(List.of(many), cutting));
+        assertThat(order.lines().get(0).rolls()).hasSize(2000);
+    }
+
     /** Whatever is cut, sold and in stock: every pull lies on a roll that is there, and no cheaper purchase serves. */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
