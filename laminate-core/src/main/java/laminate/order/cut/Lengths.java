@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import laminate.theory.Require;
 
 /**
  * Lays lengths on rolls, none over the end of a roll: bin packing in one dimension. The longest first, each where it leaves
@@ -37,8 +38,15 @@ public final class Lengths {
      * @param wanted the lengths to pull (m)
      * @param rolls how long each roll is (m); infinite for one that is not known
      * @return for each length the place of its roll in the list, from 0; empty if no way was found to lay them
+     * @throws IllegalArgumentException if a length is not above zero and finite, or a roll not above zero
      */
     public static Optional<List<Integer>> lay(List<Double> wanted, List<Double> rolls) {
+        wanted.forEach(length -> Require.positive("a length to pull", length));
+        for (double roll : rolls) {
+            if (!(roll > 0)) {
+                throw new IllegalArgumentException("the length of a roll must be above zero, not " + roll + " m");
+            }
+        }
         Lengths bestFirst = new Lengths(wanted, rolls);
         if (bestFirst.laysBestFirst()) {
             return Optional.of(bestFirst.found());

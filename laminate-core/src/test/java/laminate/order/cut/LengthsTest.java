@@ -1,6 +1,7 @@
 package laminate.order.cut;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -32,6 +33,20 @@ class LengthsTest {
         assertThat(Lengths.lay(List.of(3.0, 3.0, 3.0), List.of(5.0, 5.0))).isEmpty();
         assertThat(Lengths.lay(List.of(3.0), List.of())).isEmpty();
         assertThat(Lengths.lay(List.of(0.1, 0.1, 0.1), List.of(0.3))).isPresent();
+    }
+
+    @Test
+    void whatIsNoLengthIsRefused() {
+        for (double no : new double[] {0, -1, Double.NaN}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> Lengths.lay(List.of(1.0, no), List.of(5.0)))
+                    .withMessageContaining(Double.toString(no));
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> Lengths.lay(List.of(1.0), List.of(5.0, no)))
+                    .withMessageContaining(Double.toString(no));
+        }
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Lengths.lay(List.of(Double.POSITIVE_INFINITY), List.of(5.0)));
     }
 
     /** Rolls that were cut up at random can be put together again, and what is laid fits. */
