@@ -43,8 +43,8 @@ record Offer(
     /** Sizes that differ by no more are the same. */
     private static final double SIZES = 1e-9;
 
-    /** The price of what is weighed or measured out, and the whole need in its basis. */
-    record LooseCost(UnitPrice price, double whole) {}
+    /** The price of what is weighed or measured out, the whole need in its basis, and the least that is sold (in the measure). */
+    record LooseCost(UnitPrice price, double whole, double least) {}
 
     /** What is bought of it. */
     record Purchase(List<PackCount> packs, double bought, Optional<Money> cost, Optional<Money> surplusValue) {}
@@ -134,17 +134,35 @@ record Offer(
         if (cut.isPresent() && !canBeCut(packs, reels, cut.get())) {
             return Optional.empty();
         }
-        BigDecimal minimum = supply.minimum()
-                .filter(least -> least.measure() == measure)
-                .map(Amount::value)
-                .orElse(BigDecimal.ZERO);
         return Optional.of(new Offer(
                 measure,
                 amount.getAsDouble(),
-                Optional.of(new Packs(packs, minimum)),
+                Optional.of(new Packs(packs, minimum(supply, measure, quantity))),
                 reels,
                 Optional.empty(),
                 Optional.of(supply)));
+    }
+
+    /** The least amount that is sold, 0 without one or where the need is not known by its measure. */
+    private static BigDecimal minimum(Supply supply, PriceBasis measure, MaterialQuantity quantity) {
+        Optional<Amount> least = supply.minimum();
+        if (least.isEmpty() || least.get().measure() == measure) {
+            return least.map(Amount::value).orElse(BigDecimal.ZERO);
+        }
+        return BigDecimal.valueOf(inMeasure(least.get(), measure, quantity).orElse(0));
+    }
+
+    /** So much of a material in another measure: it is in proportion to the need, which is known by several. */
+    static OptionalDouble inMeasure(Amount amount, PriceBasis measure, MaterialQuantity quantity) {
+        double value = amount.value().doubleValue();
+        if (amount.measure() == measure) {
+            return OptionalDouble.of(value);
+        }
+        OptionalDouble inGiven = quantity.amount(amount.measure());
+        OptionalDouble inMeasure = quantity.amount(measure);
+        return inGiven.isPresent() && inMeasure.isPresent() && inGiven.getAsDouble() > 0
+                ? OptionalDouble.of(value / inGiven.getAsDouble() * inMeasure.getAsDouble())
+                : OptionalDouble.empty();
     }
 
     private static Optional<Offer> loose(MaterialQuantity quantity, Price price) {
@@ -165,7 +183,10 @@ record Offer(
                 amount,
                 Optional.empty(),
                 Map.of(),
-                Optional.of(new LooseCost(price.price(), whole.getAsDouble())),
+                Optional.of(new LooseCost(
+                        price.price(),
+                        whole.getAsDouble(),
+                        minimum(price.supply(), measure.get(), quantity).doubleValue())),
                 Optional.of(price.supply())));
     }
 
@@ -189,7 +210,7 @@ record Offer(
                 amount * factor,
                 packs,
                 reels,
-                loose.map(sold -> new LooseCost(sold.price(), sold.whole() * factor)),
+                loose.map(sold -> new LooseCost(sold.price(), sold.whole() * factor, sold.least())),
                 supply);
     }
 
@@ -213,12 +234,7 @@ record Offer(
     }
 
     private Purchase buyLoose(double wanted) {
-        double least = wanted > 0
-                ? supply.flatMap(Supply::minimum)
-                        .filter(minimum -> minimum.measure() == measure)
-                        .map(minimum -> minimum.value().doubleValue())
-                        .orElse(0.0)
-                : 0;
+        double least = wanted > 0 ? loose.map(LooseCost::least).orElse(0.0) : 0;
         double bought = Math.max(wanted, least);
         return new Purchase(List.of(), bought, cost(bought), cost(bought - wanted));
     }

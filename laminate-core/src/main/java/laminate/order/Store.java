@@ -48,7 +48,7 @@ final class Store {
             remarks.add(name + " is to be used by " + item.useBy().orElseThrow() + "; it is not counted");
             return OptionalDouble.of(0);
         }
-        OptionalDouble converted = converted(item, need, measure);
+        OptionalDouble converted = Offer.inMeasure(item.amount(), measure, need.quantity());
         if (converted.isEmpty()) {
             remarks.add(name + " cannot be held against a need in " + measure + "; it is not counted");
             return OptionalDouble.of(0);
@@ -65,20 +65,6 @@ final class Store {
         OptionalDouble wanted = need.quantity().thickness();
         return item.thickness().isEmpty()
                 || wanted.isPresent() && Math.abs(item.thickness().getAsDouble() - wanted.getAsDouble()) < 1e-6;
-    }
-
-    /** What is needed is known by several measures, and stock is in proportion to it. */
-    private static OptionalDouble converted(StockItem item, Need need, PriceBasis measure) {
-        double amount = item.amount().value().doubleValue();
-        PriceBasis given = item.amount().measure();
-        OptionalDouble inGiven = need.quantity().amount(given);
-        OptionalDouble inMeasure = need.quantity().amount(measure);
-        if (given == measure) {
-            return OptionalDouble.of(amount);
-        }
-        return inGiven.isPresent() && inMeasure.isPresent() && inGiven.getAsDouble() > 0
-                ? OptionalDouble.of(amount / inGiven.getAsDouble() * inMeasure.getAsDouble())
-                : OptionalDouble.empty();
     }
 
     /** What to mind of the stock. */

@@ -50,7 +50,7 @@ import laminate.unit.PriceBasis;
 import laminate.unit.UnitPrice;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class OrderingTest {
     private static final LocalDate MARCH = LocalDate.of(2026, 3, 2);
@@ -191,14 +191,12 @@ class OrderingTest {
         assertThat(line.surplus()).isZero();
     }
 
+    /** In whatever measure it is stated: mat of 0.3 kg/m² is 5 m² where it is 1.5 kg. */
     @ParameterizedTest
-    @ValueSource(strings = {"4 GBP/kg", "1.20 GBP/m²"})
-    void theLeastThatIsSoldIsBought(String price) {
-        Supply supply = new Supply(
-                List.of(),
-                Optional.of(Amount.parse(price.endsWith("kg") ? "1.5 kg" : "5 m²")),
-                OptionalDouble.empty(),
-                OptionalDouble.empty());
+    @CsvSource({"4 GBP/kg, 1.5 kg", "1.20 GBP/m², 5 m²", "4 GBP/kg, 5 m²", "1.20 GBP/m², 1.5 kg"})
+    void theLeastThatIsSoldIsBought(String price, String least) {
+        Supply supply =
+                new Supply(List.of(), Optional.of(Amount.parse(least)), OptionalDouble.empty(), OptionalDouble.empty());
         Price sold = new Price("mat-300", UnitPrice.parse(price), Optional.empty(), supply);
         OrderLine line = line(new Ordering(list(sold), List.of(), Optional.empty()).order(List.of(PLATE)), "mat-300");
         assertThat(line.cost()).contains(Money.parse("6.00 GBP"));
