@@ -35,7 +35,8 @@ final class PotShares {
     }
 
     /**
-     * The pots of a stage that is infused. What its cores are bedded in is spread before.
+     * The pots of a stage that is infused. What its cores are bedded in is spread before, and the time of bedding goes to each
+     * in proportion to what it holds.
      *
      * @param items what is laid dry
      * @param bedTime time of one person on bedding (s)
@@ -43,11 +44,16 @@ final class PotShares {
      */
     List<PotNeed> infused(List<WorkItem> items, double bedTime, Draw draw) {
         fill(items);
+        ResinUse drawn = items.get(0).use();
+        double beds = 0;
+        for (Open pot : open) {
+            beds += StageGroup.isSamePot(pot.use, drawn) ? 0 : pot.need;
+        }
         List<PotNeed> pots = new ArrayList<>();
         for (Open pot : open) {
-            boolean drawn = StageGroup.isSamePot(pot.use, items.get(0).use());
+            boolean isDrawn = StageGroup.isSamePot(pot.use, drawn);
             if (pot.need > 0) {
-                pots.add(drawn ? pot.closed(0, draw) : pot.closed(bedTime, Draw.NONE));
+                pots.add(isDrawn ? pot.closed(0, draw) : pot.closed(bedTime * pot.need / beds, Draw.NONE));
             }
         }
         return pots;

@@ -7,17 +7,24 @@ import static laminate.plan.PlanParts.gelcoat;
 import static laminate.plan.PlanParts.layer;
 import static laminate.plan.PlanParts.workshop;
 import static laminate.plan.PlanParts.zone;
+import static laminate.testing.TestMaterials.MEKP;
+import static laminate.testing.TestMaterials.PVC;
 import static laminate.testing.TestMaterials.biaxial;
 import static laminate.testing.TestMaterials.mat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import laminate.part.Bed;
+import laminate.part.CoreLayer;
 import laminate.part.Layer;
 import laminate.part.Part;
 import laminate.plan.JobSheet.Action;
 import laminate.plan.JobSheet.Reading;
+import laminate.process.CoreFinish;
+import laminate.process.Dose;
 import laminate.testing.TestMaterials;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,6 +111,28 @@ class JobSheetTest {
                 .orElseThrow();
         // A core takes 0.30 h/m² and two people lay it.
         assertThat(bed.workTime()).isCloseTo(0.30 * 0.5 * 3600 / 2, within(1e-6));
+    }
+
+    /** A core takes 0.30 h/m², two people lay it, and of two pastes that of three times the thickness three times the time. */
+    @Test
+    void theTimeOfBeddingGoesToEachPasteByWhatItTakes() {
+        MixPlan plan = PlanParts.plan(
+                Part.of("p", List.of(zone("z", 0.5, List.of(), bedded(0.015, 0.001), bedded(0.02, 0.003)))),
+                workshop(20, 2));
+
+        List<Double> times = plan.stages().get(0).resins().stream()
+                .filter(resin -> resin.resin().id().equals(PlanParts.PASTE.id()))
+                .map(StageResin::workTime)
+                .toList();
+        double both = 2 * 0.30 * 0.5 * 3600 / 2;
+        assertThat(times).hasSize(2);
+        assertThat(times.get(0)).isCloseTo(both / 4, within(1e-6));
+        assertThat(times.get(1)).isCloseTo(both * 3 / 4, within(1e-6));
+    }
+
+    private static CoreLayer bedded(double dose, double thickness) {
+        Bed bed = new Bed(PlanParts.PASTE, new Dose(MEKP, dose), thickness);
+        return new CoreLayer(PVC, 0.010, 0, CoreFinish.PLAIN, INFUSED, Optional.of(bed), "");
     }
 
     @Test
