@@ -16,8 +16,8 @@ public final class Significant {
      * Formats a number to significant figures, without an exponent, trailing zeros kept.
      *
      * <p>Half is rounded away from zero, and decided on the decimal that was written rather than on the double's binary
-     * tail: 2.675 to three figures is 2.68, and so is a 2.675 that was computed, to a few units of its 15th digit. With three figures 1234.5 gives "1230", 2.5 gives "2.50", 0.00012 gives
-     * "0.000120"; zero of either sign gives "0".
+     * tail: 2.675 to three figures is 2.68, and so is a 2.675 that was computed, to a few units of its 15th digit. With three
+     * figures 1234.5 gives "1230", 2.5 gives "2.50", 0.00012 gives "0.000120"; zero of either sign gives "0".
      *
      * @param value any finite number
      * @param digits how many figures, 1 to 15
