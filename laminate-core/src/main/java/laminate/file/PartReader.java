@@ -127,20 +127,14 @@ final class PartReader {
         Yard yard = new YardReader(beside, overrides, once.shared(), madeHere).yard(in, stock);
         Optional<String> currency = yard.currency();
         ContentSet contents = Contents.set(in).orElse(yard.workshop().contents());
-        Term<Schedules> stated = in.stated("schedules", Schedules.reading());
-        Schedules schedules = stated.value().orElse(new Schedules());
-        if (!stated.flawed()) {
-            schedules.replace(overrides.schedules(), in.node(), in.complaints());
-        }
+        Schedules schedules = schedules(in);
         var alternatives =
                 in.orElse("alternatives", later(() -> schedules.alternatives()), Map.<String, List<String>>of());
         ZoneNames names = new ZoneNames();
         Infusions infusions = new Infusions(overrides.changeLayers());
         var zones = zones(in, new ZoneReader(stock, schedules, names, infusions), stock, contents);
         here = madeHere.in(yard);
-        var tooling = madeOn.isPresent()
-                ? madeOn(in, madeOn.get())
-                : in.orElse("tooling", later(() -> tooling(currency)), List.<Tooling>of());
+        var tooling = tooling(in, currency);
         Part part = part(in, currency, zones, names, infusions, tooling);
         Workshop place = place(yard.workshop().workshop());
         if (in.complaints().isEmpty()) {
@@ -156,6 +150,22 @@ final class PartReader {
                 yard.workshop().terms(),
                 yard.workshop().quotation(),
                 in.complaints().files());
+    }
+
+    private Schedules schedules(Fields in) {
+        Term<Schedules> stated = in.stated("schedules", Schedules.reading());
+        Schedules schedules = stated.value().orElse(new Schedules());
+        if (!stated.flawed()) {
+            schedules.replace(overrides.schedules(), in.node(), in.complaints());
+        }
+        return schedules;
+    }
+
+    /** By the word of a project, else by that of the part's own file. */
+    private Promise<List<Tooling>> tooling(Fields in, Optional<String> currency) {
+        return madeOn.isPresent()
+                ? madeOn(in, madeOn.get())
+                : in.orElse("tooling", later(() -> tooling(currency)), List.<Tooling>of());
     }
 
     private Promise<List<Tooling>> madeOn(Fields in, MadeOn inPlace) {
