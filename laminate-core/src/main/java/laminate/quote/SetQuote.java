@@ -13,10 +13,20 @@ import laminate.unit.Money;
  */
 public record SetQuote(List<Quote> quotes, List<Batch> batches) {
 
-    /** Copies the lists. */
+    /**
+     * Checks that every part is offered for every number of sets.
+     *
+     * @throws IllegalArgumentException if a quote has another number of offers than there are batches
+     */
     public SetQuote {
         quotes = List.copyOf(quotes);
         batches = List.copyOf(batches);
+        for (Quote quote : quotes) {
+            if (quote.offers().size() != batches.size()) {
+                throw new IllegalArgumentException(quote.part().name() + " has "
+                        + quote.offers().size() + " offers for " + batches.size() + " numbers of sets");
+            }
+        }
     }
 
     /**

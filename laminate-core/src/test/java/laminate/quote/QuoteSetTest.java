@@ -231,6 +231,15 @@ class QuoteSetTest {
     }
 
     @Test
+    void everyPartIsOfferedForEveryNumberOfSets() {
+        SetQuote quote = quoting(PRICING).quoteSet(lidAndHatches(ANY), List.of(5, 1));
+
+        assertThatThrownBy(() -> new SetQuote(quote.quotes(), quote.batches().subList(0, 1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("lid has 2 offers for 1 numbers of sets");
+    }
+
+    @Test
     void aSetIsOfSomething() {
         assertThatThrownBy(() -> quote(SOUND, List.of(), 1)).hasMessage("a set has one part or more");
         assertThatThrownBy(() -> quote(SOUND, List.of(LID), 0)).hasMessage("a batch is of one or more, not 0");
