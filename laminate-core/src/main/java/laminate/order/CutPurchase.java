@@ -3,7 +3,7 @@ package laminate.order;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import laminate.order.Laying.Reel;
+import laminate.order.Laying.Roll;
 import laminate.order.Laying.Taken;
 import laminate.order.pieces.MaterialCut;
 
@@ -43,20 +43,20 @@ final class CutPurchase {
         this.cut = cut;
         this.offer = offer;
         inStock = stock.stream().mapToDouble(amount -> amount).sum();
-        laying = new Laying(cut, reels(stock), offer.reels());
+        laying = new Laying(cut, rolls(stock), offer.rolls());
     }
 
     /** Each item of the stock is taken for one length as wide as was planned for. */
-    private List<Reel> reels(List<Double> stock) {
-        List<Reel> reels = new ArrayList<>();
+    private List<Roll> rolls(List<Double> stock) {
+        List<Roll> rolls = new ArrayList<>();
         for (double amount : stock) {
             double area =
                     Offer.area(amount, offer.measure(), reckoned.quantity()).orElse(0);
             if (area > 0) {
-                reels.add(new Reel("in stock", cut.width(), area / cut.width()));
+                rolls.add(new Roll("in stock", cut.width(), area / cut.width()));
             }
         }
-        return reels;
+        return rolls;
     }
 
     /** What is weighed or measured out comes in lengths of the rolls that it was planned for. */

@@ -16,8 +16,8 @@ final class Laying {
     private static final String PLANNED = "roll";
 
     private final MaterialCut cut;
-    private final List<Reel> stock;
-    private final Map<Pack, Reel> sold;
+    private final List<Roll> stock;
+    private final Map<Pack, Roll> sold;
 
     /**
      * A roll as it lies in the store or is sold.
@@ -26,7 +26,7 @@ final class Laying {
      * @param width its width (m)
      * @param length its length (m), infinite if it is not known
      */
-    record Reel(String name, double width, double length) {}
+    record Roll(String name, double width, double length) {}
 
     /**
      * A way to lay all pulls.
@@ -36,7 +36,7 @@ final class Laying {
      */
     record Taken(List<TakenRoll> rolls, double area) {}
 
-    Laying(MaterialCut cut, List<Reel> stock, Map<Pack, Reel> sold) {
+    Laying(MaterialCut cut, List<Roll> stock, Map<Pack, Roll> sold) {
         this.cut = cut;
         this.stock = stock;
         this.sold = sold;
@@ -44,20 +44,20 @@ final class Laying {
 
     /** Empty if the pulls do not fit on the stock and these packs. */
     Optional<Taken> on(List<PackCount> packs) {
-        List<Reel> reels = new ArrayList<>(stock);
+        List<Roll> rolls = new ArrayList<>(stock);
         for (PackCount bought : packs) {
-            reels.addAll(Collections.nCopies(bought.count(), sold.get(bought.pack())));
+            rolls.addAll(Collections.nCopies(bought.count(), sold.get(bought.pack())));
         }
-        return on(reels, cut.lengths());
+        return on(rolls, cut.lengths());
     }
 
     /** On the fewest rolls of those that it was planned for, where nothing is known of how it is sold. */
     Taken onPlannedRolls() {
         Taken taken = onPlannedRolls(cut.lengths().size()).orElseThrow();
-        int rolls = (int) taken.rolls().stream()
+        int count = (int) taken.rolls().stream()
                 .filter(roll -> roll.name().equals(PLANNED))
                 .count();
-        for (Optional<Taken> fewer = onPlannedRolls(rolls); fewer.isPresent(); fewer = onPlannedRolls(--rolls)) {
+        for (Optional<Taken> fewer = onPlannedRolls(count); fewer.isPresent(); fewer = onPlannedRolls(--count)) {
             taken = fewer.get();
         }
         return taken;
@@ -68,47 +68,47 @@ final class Laying {
         if (count < 0) {
             return Optional.empty();
         }
-        Reel roll = new Reel(PLANNED, cut.width(), cut.stockLength().orElse(Double.POSITIVE_INFINITY));
-        List<Reel> reels = new ArrayList<>(stock);
-        reels.addAll(Collections.nCopies(count, roll));
-        return on(reels, cut.lengths());
+        Roll roll = new Roll(PLANNED, cut.width(), cut.stockLength().orElse(Double.POSITIVE_INFINITY));
+        List<Roll> rolls = new ArrayList<>(stock);
+        rolls.addAll(Collections.nCopies(count, roll));
+        return on(rolls, cut.lengths());
     }
 
-    private static Optional<Taken> on(List<Reel> reels, List<Double> lengths) {
-        return Lengths.lay(lengths, reels.stream().map(Reel::length).toList())
-                .map(places -> taken(reels, lengths, places));
+    private static Optional<Taken> on(List<Roll> rolls, List<Double> lengths) {
+        return Lengths.lay(lengths, rolls.stream().map(Roll::length).toList())
+                .map(places -> taken(rolls, lengths, places));
     }
 
-    /** The end that is left longest can still serve, and so can those that another pull would fit on; the others are lost. */
-    private static Taken taken(List<Reel> reels, List<Double> lengths, List<Integer> places) {
-        List<TakenRoll> rolls = new ArrayList<>();
+    /** The end that is left largest can still serve, and so can those that another pull would fit on; the others are lost. */
+    private static Taken taken(List<Roll> rolls, List<Double> lengths, List<Integer> places) {
+        List<TakenRoll> from = new ArrayList<>();
         double longestPull = Collections.max(lengths);
         double area = 0;
-        double longestLost = 0;
-        double longestServing = 0;
-        List<List<Integer>> byReel = pulls(places, reels.size());
-        for (int place = 0; place < reels.size(); place++) {
-            Reel reel = reels.get(place);
-            List<Integer> pulls = byReel.get(place);
+        double largestLost = 0;
+        double largestServing = 0;
+        List<List<Integer>> byRoll = pulls(places, rolls.size());
+        for (int place = 0; place < rolls.size(); place++) {
+            Roll roll = rolls.get(place);
+            List<Integer> pulls = byRoll.get(place);
             double used =
                     pulls.stream().mapToDouble(pull -> lengths.get(pull - 1)).sum();
-            double left = Math.max(0, reel.length() - used);
-            double end = Double.isInfinite(left) ? 0 : left * reel.width();
+            double left = Math.max(0, roll.length() - used);
+            double end = Double.isInfinite(left) ? 0 : left * roll.width();
             boolean serves = pulls.isEmpty() || left >= longestPull;
             if (!pulls.isEmpty()) {
-                rolls.add(new TakenRoll(reel.name(), reel.width(), reel.length(), pulls));
+                from.add(new TakenRoll(roll.name(), roll.width(), roll.length(), pulls));
             }
-            area += used * reel.width() + (serves ? 0 : end);
-            longestServing = Math.max(longestServing, serves ? end : 0);
-            longestLost = Math.max(longestLost, serves ? 0 : end);
+            area += used * roll.width() + (serves ? 0 : end);
+            largestServing = Math.max(largestServing, serves ? end : 0);
+            largestLost = Math.max(largestLost, serves ? 0 : end);
         }
-        return new Taken(rolls, area - (longestLost > longestServing ? longestLost : 0));
+        return new Taken(from, area - (largestLost > largestServing ? largestLost : 0));
     }
 
-    /** The numbers of the pulls on each reel. */
-    private static List<List<Integer>> pulls(List<Integer> places, int reels) {
+    /** The numbers of the pulls on each roll. */
+    private static List<List<Integer>> pulls(List<Integer> places, int rolls) {
         List<List<Integer>> pulls = new ArrayList<>();
-        for (int reel = 0; reel < reels; reel++) {
+        for (int roll = 0; roll < rolls; roll++) {
             pulls.add(new ArrayList<>());
         }
         for (int pull = 1; pull <= places.size(); pull++) {

@@ -11,7 +11,7 @@ import laminate.estimate.MaterialQuantity;
 import laminate.estimate.PackPrice;
 import laminate.estimate.Price;
 import laminate.estimate.Supply;
-import laminate.order.Laying.Reel;
+import laminate.order.Laying.Roll;
 import laminate.order.pieces.MaterialCut;
 import laminate.unit.Amount;
 import laminate.unit.Money;
@@ -24,7 +24,7 @@ import laminate.unit.UnitPrice;
  * @param measure the measure in which it is bought
  * @param amount what is needed of it (in the measure)
  * @param packs the packs, empty if it is weighed or measured out or has no price
- * @param reels the size of each pack, where a plan of cutting is to fit on them
+ * @param rolls the size of each pack, where a plan of cutting is to fit on them
  * @param loose what all that is needed costs if it is weighed or measured out
  * @param supply how it is sold, empty if it has no price
  */
@@ -32,7 +32,7 @@ record Offer(
         PriceBasis measure,
         double amount,
         Optional<Packs> packs,
-        Map<Pack, Reel> reels,
+        Map<Pack, Roll> rolls,
         Optional<LooseCost> loose,
         Optional<Supply> supply) {
     private static final List<PriceBasis> MEASURES =
@@ -82,19 +82,19 @@ record Offer(
     }
 
     /** One of the packs has to be wide enough, and long enough for the longest pull. */
-    private static boolean canBeCut(List<Pack> packs, Map<Pack, Reel> reels, MaterialCut cut) {
+    private static boolean canBeCut(List<Pack> packs, Map<Pack, Roll> rolls, MaterialCut cut) {
         double longest =
                 cut.lengths().stream().mapToDouble(length -> length).max().orElse(0);
-        return packs.stream().anyMatch(pack -> reels.get(pack).length() >= longest * (1 - SIZES));
+        return packs.stream().anyMatch(pack -> rolls.get(pack).length() >= longest * (1 - SIZES));
     }
 
     /** A pack of unknown width is trusted to be as wide as was planned for, one of unknown length to be long enough. */
-    private static Reel reel(PackPrice pack, MaterialQuantity quantity, MaterialCut cut) {
+    private static Roll rollOf(PackPrice pack, MaterialQuantity quantity, MaterialCut cut) {
         double width = pack.width().orElse(cut.width());
         OptionalDouble area =
                 area(pack.amount().value().doubleValue(), pack.amount().measure(), quantity);
         double byArea = area.isPresent() ? area.getAsDouble() / width : Double.POSITIVE_INFINITY;
-        return new Reel(pack.name(), width, pack.length().orElse(byArea));
+        return new Roll(pack.name(), width, pack.length().orElse(byArea));
     }
 
     /** The area of so much of a material (m²), as the whole need is to its area; empty if that is not known. */
@@ -124,21 +124,21 @@ record Offer(
             return Optional.empty();
         }
         List<Pack> packs = new ArrayList<>();
-        Map<Pack, Reel> reels = new IdentityHashMap<>();
+        Map<Pack, Roll> rolls = new IdentityHashMap<>();
         for (PackPrice sale : sold) {
             Pack pack =
                     Pack.of(sale.name(), sale.amount().value(), sale.price()).withMinimum(sale.minimum());
             packs.add(pack);
-            cut.ifPresent(plan -> reels.put(pack, reel(sale, quantity, plan)));
+            cut.ifPresent(plan -> rolls.put(pack, rollOf(sale, quantity, plan)));
         }
-        if (cut.isPresent() && !canBeCut(packs, reels, cut.get())) {
+        if (cut.isPresent() && !canBeCut(packs, rolls, cut.get())) {
             return Optional.empty();
         }
         return Optional.of(new Offer(
                 measure,
                 amount.getAsDouble(),
                 Optional.of(new Packs(packs, minimum(supply, measure, quantity))),
-                reels,
+                rolls,
                 Optional.empty(),
                 Optional.of(supply)));
     }
@@ -209,7 +209,7 @@ record Offer(
                 measure,
                 amount * factor,
                 packs,
-                reels,
+                rolls,
                 loose.map(sold -> new LooseCost(sold.price(), sold.whole() * factor, sold.least())),
                 supply);
     }
