@@ -3,6 +3,7 @@ package laminate.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import laminate.estimate.Caution;
 import laminate.material.Figure;
 import laminate.material.Property;
@@ -77,18 +78,17 @@ final class StageRemarks {
     /** What is drawn in first flows furthest. */
     private static void addFill(StageWork work, List<Caution> found) {
         work.infusing().ifPresent(infusing -> addNeverFull(infusing, found));
-        for (StageResin resin : work.resins()) {
-            boolean slow = resin.gelTime().isPresent()
-                    && resin.workTime() > resin.gelTime().getAsDouble();
-            if (work.kind() == Stage.Kind.INFUSION && slow) {
-                add(
-                        "Infusing is reckoned at %.0f min, and %s gels after %.0f min: what is drawn in first may gel before"
-                                + " the mould is full.",
-                        found,
-                        resin.workTime() / 60,
-                        resin.resin().id(),
-                        resin.gelTime().getAsDouble() / 60);
-            }
+        Optional<StageResin> slow = work.drawn()
+                .filter(resin -> resin.gelTime().isPresent()
+                        && resin.workTime() > resin.gelTime().getAsDouble());
+        if (slow.isPresent()) {
+            add(
+                    "Infusing is reckoned at %.0f min, and %s gels after %.0f min: what is drawn in first may gel before"
+                            + " the mould is full.",
+                    found,
+                    slow.get().workTime() / 60,
+                    slow.get().resin().id(),
+                    slow.get().gelTime().getAsDouble() / 60);
         }
     }
 

@@ -130,6 +130,22 @@ class JobSheetTest {
         assertThat(times.get(1)).isCloseTo(both * 3 / 4, within(1e-6));
     }
 
+    /** Bedding 2 m² takes one person 36 min and the paste gels sooner, but it is spread in several mixes and not drawn in. */
+    @Test
+    void aPasteIsNotTakenForWhatIsDrawnIn() {
+        Stage stage = PlanParts.plan(
+                        Part.of("p", List.of(zone("z", 2, List.of(), bedded(0.015, 0.001)))), workshop(20, 1))
+                .stages()
+                .get(0);
+
+        StageResin paste = stage.resins().get(0);
+        assertThat(paste.workTime()).isGreaterThan(paste.gelTime().orElseThrow());
+        assertThat(stage.cautions())
+                .filteredOn(caution -> caution.text().startsWith("Infusing is reckoned at"))
+                .singleElement()
+                .matches(caution -> caution.text().contains(PlanParts.POLYESTER.id() + " gels after"));
+    }
+
     private static CoreLayer bedded(double dose, double thickness) {
         Bed bed = new Bed(PlanParts.PASTE, new Dose(MEKP, dose), thickness);
         return new CoreLayer(PVC, 0.010, 0, CoreFinish.PLAIN, INFUSED, Optional.of(bed), "");
