@@ -1,12 +1,12 @@
 package laminate.cli;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.LinkedHashSet;
+import java.util.Set;
 import laminate.file.InputException;
 
 /** All that is wrong in the files of a command, each thing once. */
 final class Faults {
-    private final List<String> lines = new ArrayList<>();
+    private final Set<String> lines = new LinkedHashSet<>();
 
     /**
      * Adds what is wrong.
@@ -15,10 +15,7 @@ final class Faults {
      */
     void add(String place, RuntimeException wrong) {
         for (String line : wrong.getMessage().split("\\R")) {
-            String told = wrong instanceof InputException ? line : place + line;
-            if (!lines.contains(told)) {
-                lines.add(told);
-            }
+            lines.add(wrong instanceof InputException ? line : place + line);
         }
     }
 
