@@ -49,6 +49,7 @@ class ArchitectureTest {
             "laminate.plan.infusion",
             "laminate.order.cut",
             "laminate.order.pieces",
+            "laminate.order.packs",
             "laminate.order",
             "laminate.quote",
             "laminate.compare",

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import laminate.order.Laying.Roll;
 import laminate.order.Laying.Taken;
+import laminate.order.packs.PackCount;
 import laminate.order.pieces.MaterialCut;
 
 /**

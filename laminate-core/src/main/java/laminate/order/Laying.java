@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import laminate.order.cut.Lengths;
+import laminate.order.packs.Pack;
+import laminate.order.packs.PackCount;
 import laminate.order.pieces.MaterialCut;
 
 /**

@@ -3,6 +3,7 @@ package laminate.order;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import laminate.order.packs.PackCount;
 import laminate.theory.Require;
 import laminate.unit.Money;
 import laminate.unit.PriceBasis;

@@ -1,7 +1,8 @@
 /**
- * Orders: in which packs a need is bought.
+ * Orders: what parts need, less what lies in stock, in the packs of {@link laminate.order.packs} and on the rolls that it is
+ * cut from.
  *
- * <p><b>Conventions.</b> Amounts are exact decimals in the unit in which the material is sold (kg, l, m², m or pieces),
- * the same unit for a need and its packs; prices are what a whole pack costs.
+ * <p><b>Conventions.</b> What is needed is a double in the measure in which the material is sold (kg, l, m², m or pieces);
+ * what is bought in packs is exact.
  */
 package laminate.order;

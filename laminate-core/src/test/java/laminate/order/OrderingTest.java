@@ -30,6 +30,7 @@ import laminate.estimate.Price;
 import laminate.estimate.PriceList;
 import laminate.estimate.RandomParts;
 import laminate.estimate.Supply;
+import laminate.order.packs.PackCount;
 import laminate.order.pieces.Cutting;
 import laminate.order.pieces.CuttingPlanner;
 import laminate.order.pieces.CuttingRules;

@@ -26,6 +26,7 @@ import laminate.estimate.Price;
 import laminate.estimate.PriceList;
 import laminate.estimate.Supply;
 import laminate.order.cut.Cuts;
+import laminate.order.packs.PackCount;
 import laminate.order.pieces.Cutting;
 import laminate.order.pieces.CuttingPlanner;
 import laminate.order.pieces.CuttingRules;

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import laminate.order.Need;
 import laminate.order.OrderLine;
-import laminate.order.PackCount;
+import laminate.order.packs.PackCount;
 import laminate.print.CsvWriter;
 import laminate.print.Measures;
 import laminate.print.Printer;

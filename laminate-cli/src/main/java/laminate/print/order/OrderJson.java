@@ -8,7 +8,7 @@ import laminate.order.Delivery;
 import laminate.order.Need;
 import laminate.order.Order;
 import laminate.order.OrderLine;
-import laminate.order.PackCount;
+import laminate.order.packs.PackCount;
 import laminate.order.pieces.Cutting;
 import laminate.print.JsonWriter;
 import laminate.print.Printer;

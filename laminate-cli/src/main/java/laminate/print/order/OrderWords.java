@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import laminate.order.OrderLine;
-import laminate.order.PackCount;
+import laminate.order.packs.PackCount;
 import laminate.print.Measures;
 import laminate.unit.Money;
 import laminate.unit.PriceBasis;

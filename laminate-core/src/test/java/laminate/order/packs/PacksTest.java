@@ -1,4 +1,4 @@
-package laminate.order;
+package laminate.order.packs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -254,6 +254,20 @@ class PacksTest {
         });
         assertThat(count(choice, "roll")).isEqualTo(wanted);
         assertThat(asked.get()).isLessThan(330);
+    }
+
+    /** Three packs of 0.1 hold a sum of three tenths in doubles, though that is a hair more than 0.3. */
+    @Test
+    void packsThatAreChosenMayMissTheRoundingOfASum() {
+        Packs tins = Packs.of(List.of(pack("tin", "0.1", "2.00")));
+        List<PackCount> three = List.of(new PackCount(tins.packs().get(0), 3));
+        assertThat(tins.choice(0.1 + 0.1 + 0.1, three).need()).isEqualByComparingTo("0.3");
+        assertThat(tins.choice(0.25, three).surplus()).isEqualByComparingTo("0.05");
+        for (double no : new double[] {-0.1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> tins.choice(no, three))
+                    .withMessageContaining(Double.toString(no));
+        }
     }
 
     @Test

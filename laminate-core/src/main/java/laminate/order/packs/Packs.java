@@ -1,10 +1,11 @@
-package laminate.order;
+package laminate.order.packs;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import laminate.theory.Require;
 import laminate.unit.Money;
 
 /**
@@ -75,8 +76,16 @@ public record Packs(List<Pack> packs, BigDecimal minimum) {
                 chosen.stream().map(PackCount::cost).reduce(Money::plus).orElse(nothing));
     }
 
-    /** Packs chosen for a need that was computed, and that they may miss by its rounding. */
-    PackChoice choice(double need, List<PackCount> chosen) {
+    /**
+     * Packs that have been chosen, for a need that was computed and that they may miss by its rounding.
+     *
+     * @param need what is needed, in the unit of the packs, taken to 12 significant digits; no more than the packs hold
+     * @param chosen the packs
+     * @return the choice
+     * @throws IllegalArgumentException if the need is negative or not finite
+     */
+    public PackChoice choice(double need, List<PackCount> chosen) {
+        Require.notNegative("need", need);
         BigDecimal held = chosen.stream().map(PackCount::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
         return choice(new BigDecimal(need).round(DIGITS_OF_SUM).min(held), chosen);
     }

@@ -1,4 +1,4 @@
-package laminate.order;
+package laminate.order.packs;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
