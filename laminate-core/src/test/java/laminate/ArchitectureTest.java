@@ -51,6 +51,7 @@ class ArchitectureTest {
             "laminate.order.pieces",
             "laminate.order.packs",
             "laminate.order",
+            "laminate.quote.price",
             "laminate.quote",
             "laminate.compare",
             "laminate.file");

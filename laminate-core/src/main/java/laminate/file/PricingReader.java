@@ -11,11 +11,11 @@ import static laminate.file.Scalars.wholeNumber;
 
 import java.util.List;
 import laminate.quote.LearningCurve;
-import laminate.quote.Overhead;
-import laminate.quote.Pricing;
-import laminate.quote.Profit;
 import laminate.quote.QuotationText;
-import laminate.quote.Tax;
+import laminate.quote.price.Overhead;
+import laminate.quote.price.Pricing;
+import laminate.quote.price.Profit;
+import laminate.quote.price.Tax;
 import laminate.unit.Dimension;
 
 /** Reads the rates by which a yard makes a price from a cost, how fast its hands learn, and what it writes on quotations. */

@@ -23,9 +23,9 @@ import laminate.process.StiffnessBasis;
 import laminate.process.StrengthBasis;
 import laminate.process.WorkingDay;
 import laminate.process.Workshop;
-import laminate.quote.Pricing;
 import laminate.quote.QuotationText;
 import laminate.quote.Terms;
+import laminate.quote.price.Pricing;
 import laminate.theory.Micromechanics;
 import laminate.unit.Dimension;
 

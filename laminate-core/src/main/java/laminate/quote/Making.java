@@ -2,12 +2,16 @@ package laminate.quote;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import laminate.estimate.Cost;
 import laminate.estimate.Cost.Category;
 import laminate.estimate.Estimator;
 import laminate.estimate.PartEstimate;
 import laminate.part.Part;
 import laminate.process.Workshop;
+import laminate.quote.price.BuildUp;
+import laminate.quote.price.DirectCost;
+import laminate.quote.price.Mould;
 import laminate.unit.Money;
 import laminate.unit.PriceBasis;
 import laminate.unit.UnitPrice;
@@ -55,7 +59,7 @@ record Making(Estimator estimator, Workshop workshop, Terms terms) {
     MouldTime mouldTime(PartEstimate batch) {
         Part part = batch.part();
         double byClock = terms.paid() / workshop.shopFloor().crew();
-        int pulls = (int) Math.ceil(terms.pricing().pulls(part.count()) - Mould.SLACK);
+        int pulls = Mould.number(terms.pricing().pulls(part.count()), OptionalInt.of(1));
         return new MouldTime(
                 setUp(part) * byClock,
                 each(batch) * terms.learning().averageOf(part.count()) * byClock,

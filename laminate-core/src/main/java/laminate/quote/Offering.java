@@ -5,7 +5,14 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import laminate.estimate.PartEstimate;
 import laminate.part.Part;
-import laminate.quote.Sensitivity.Input;
+import laminate.quote.price.BatchPrice;
+import laminate.quote.price.BuildUp;
+import laminate.quote.price.DirectCost;
+import laminate.quote.price.Mould;
+import laminate.quote.price.Pricing;
+import laminate.quote.price.Returns;
+import laminate.quote.price.Sensitivity;
+import laminate.quote.price.Sensitivity.Input;
 import laminate.unit.Money;
 
 /**

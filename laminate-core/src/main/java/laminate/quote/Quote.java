@@ -4,6 +4,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
 import laminate.part.Part;
+import laminate.quote.price.BatchPrice;
+import laminate.quote.price.BuildUp;
+import laminate.quote.price.Returns;
+import laminate.quote.price.Sensitivity;
 import laminate.unit.Money;
 
 /**

@@ -16,6 +16,7 @@ import laminate.estimate.PartEstimate;
 import laminate.part.Part;
 import laminate.part.Tooling;
 import laminate.process.Workshop;
+import laminate.quote.price.Mould;
 import laminate.unit.Money;
 
 /**

@@ -1,6 +1,7 @@
 package laminate.quote;
 
 import java.util.Objects;
+import laminate.quote.price.Pricing;
 
 /**
  * What a yard quotes by.

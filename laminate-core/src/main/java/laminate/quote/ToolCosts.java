@@ -8,6 +8,8 @@ import java.util.function.Function;
 import laminate.part.Tooling;
 import laminate.quote.Tools.Made;
 import laminate.quote.Tools.Tool;
+import laminate.quote.price.Mould;
+import laminate.quote.price.OtherPulls;
 import laminate.unit.Money;
 
 /**

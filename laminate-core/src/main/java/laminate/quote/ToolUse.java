@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import laminate.part.Part;
 import laminate.part.Tooling;
+import laminate.quote.price.Pricing;
 
 /**
  * What a mould or plug has to serve in a number of sets, and how many of it that takes.

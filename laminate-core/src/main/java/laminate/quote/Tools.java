@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import laminate.part.Part;
 import laminate.part.Tooling;
+import laminate.quote.price.Mould;
+import laminate.quote.price.OtherPulls;
+import laminate.quote.price.Pricing;
 
 /**
  * The moulds and plugs that a batch is made on, each with all that is made on it.

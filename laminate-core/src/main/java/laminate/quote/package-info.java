@@ -1,9 +1,5 @@
 /**
- * What to charge: from what a batch costs directly to the price a customer is told, line by line.
- *
- * <p>The build-up runs direct cost, rejects, overhead, share of moulds, contingency, margin, discount, net, tax, gross. A
- * line is rounded once, half up to the currency's coins, and every later line is reckoned on the rounded lines above it, so
- * that whoever holds the page can add it up and reckon it again. Margin and mark-up are accountants' identities; rates are
- * the yard's own.
+ * What to charge: parts and sets of parts are quoted in several numbers, with the moulds and plugs that they share. The price
+ * itself is built up in {@link laminate.quote.price}.
  */
 package laminate.quote;

@@ -26,7 +26,7 @@ import laminate.process.ContentSet;
 import laminate.process.CoreFinish;
 import laminate.process.Process;
 import laminate.process.StrengthBasis;
-import laminate.quote.Overhead;
+import laminate.quote.price.Overhead;
 import laminate.theory.Micromechanics;
 import laminate.theory.panel.Edge;
 import laminate.theory.panel.InPlane;

@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import laminate.part.Part;
 import laminate.part.Tooling;
+import laminate.quote.price.Pricing;
 import laminate.unit.Money;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;

@@ -18,6 +18,8 @@ import laminate.process.Consumables;
 import laminate.process.Labour;
 import laminate.process.Operation;
 import laminate.process.Workshop;
+import laminate.quote.price.Overhead;
+import laminate.quote.price.Pricing;
 import laminate.unit.Money;
 import laminate.unit.UnitPrice;
 

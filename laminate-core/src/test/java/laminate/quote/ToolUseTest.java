@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import laminate.part.Part;
 import laminate.part.Tooling;
+import laminate.quote.price.Pricing;
 import org.junit.jupiter.api.Test;
 
 /** Which moulds and plugs are one, and in what order they stand. */

@@ -5,9 +5,9 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import laminate.quote.Pricing;
 import laminate.quote.Quote;
-import laminate.quote.Tax;
+import laminate.quote.price.Pricing;
+import laminate.quote.price.Tax;
 import laminate.unit.Money;
 
 /**

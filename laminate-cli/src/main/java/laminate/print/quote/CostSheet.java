@@ -7,10 +7,10 @@ import laminate.print.Measures;
 import laminate.print.Report;
 import laminate.print.Table;
 import laminate.print.Table.Column;
-import laminate.quote.BatchPrice;
-import laminate.quote.Mould;
 import laminate.quote.Quote;
-import laminate.quote.Sensitivity.Swing;
+import laminate.quote.price.BatchPrice;
+import laminate.quote.price.Mould;
+import laminate.quote.price.Sensitivity.Swing;
 import laminate.unit.Money;
 
 /** Tells the yard what a part costs and what is asked for it, free of any format: the price stands first. Not for customers. */

@@ -2,7 +2,7 @@ package laminate.print.quote;
 
 import java.util.Locale;
 import java.util.function.Function;
-import laminate.quote.BatchPrice;
+import laminate.quote.price.BatchPrice;
 import laminate.unit.Money;
 
 /** The lines of the price of a batch, in the order in which they make it. */

@@ -4,12 +4,12 @@ import java.io.IOException;
 import java.util.List;
 import java.util.OptionalInt;
 import laminate.print.JsonWriter;
-import laminate.quote.BatchPrice;
-import laminate.quote.Mould;
-import laminate.quote.Pricing;
 import laminate.quote.Quote;
-import laminate.quote.Sensitivity.Swing;
 import laminate.quote.SetQuote;
+import laminate.quote.price.BatchPrice;
+import laminate.quote.price.Mould;
+import laminate.quote.price.Pricing;
+import laminate.quote.price.Sensitivity.Swing;
 
 /**
  * Prints quotes as one JSON object: {@code prices[]} of each part, and {@code prices[]} of so many sets of a project, with the

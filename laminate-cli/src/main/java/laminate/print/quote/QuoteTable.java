@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import laminate.quote.Quote;
-import laminate.quote.Sensitivity.Swing;
 import laminate.quote.SetQuote;
+import laminate.quote.price.Sensitivity.Swing;
 import laminate.unit.JsonNumbers;
 import laminate.unit.Money;
 

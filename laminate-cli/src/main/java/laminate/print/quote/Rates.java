@@ -2,9 +2,9 @@ package laminate.print.quote;
 
 import java.util.Locale;
 import laminate.print.Measures;
-import laminate.quote.Overhead;
-import laminate.quote.Pricing;
-import laminate.quote.Profit;
+import laminate.quote.price.Overhead;
+import laminate.quote.price.Pricing;
+import laminate.quote.price.Profit;
 import laminate.unit.Money;
 
 /** By what rate of what base each line of a price is reckoned, in words. */

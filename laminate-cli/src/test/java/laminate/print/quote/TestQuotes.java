@@ -13,15 +13,15 @@ import laminate.part.Tooling;
 import laminate.part.Zone;
 import laminate.print.TestParts;
 import laminate.quote.LearningCurve;
-import laminate.quote.Overhead;
-import laminate.quote.Pricing;
-import laminate.quote.Profit;
 import laminate.quote.QuotationText;
 import laminate.quote.Quote;
 import laminate.quote.Quoting;
 import laminate.quote.SetQuote;
-import laminate.quote.Tax;
 import laminate.quote.Terms;
+import laminate.quote.price.Overhead;
+import laminate.quote.price.Pricing;
+import laminate.quote.price.Profit;
+import laminate.quote.price.Tax;
 import laminate.unit.Money;
 
 /** Quotes of a boat club's parts, made through the library alone. */

@@ -1,4 +1,4 @@
-package laminate.quote;
+package laminate.quote.price;
 
 /** Checks shares such as rates of rejects, overhead and margin. */
 final class Shares {

@@ -1,4 +1,4 @@
-package laminate.quote;
+package laminate.quote.price;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,4 +1,4 @@
-package laminate.quote;
+package laminate.quote.price;
 
 import java.util.OptionalInt;
 import java.util.function.IntFunction;

@@ -1,4 +1,4 @@
-package laminate.quote;
+package laminate.quote.price;
 
 /**
  * What is added to the cost to make the price, told as the yard is used to tell it.

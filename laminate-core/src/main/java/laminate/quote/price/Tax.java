@@ -1,4 +1,4 @@
-package laminate.quote;
+package laminate.quote.price;
 
 /**
  * A tax on the net price. Its rate depends on place, customer and date; whether it is due is for the yard's accountant.

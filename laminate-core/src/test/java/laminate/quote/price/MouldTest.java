@@ -1,4 +1,4 @@
-package laminate.quote;
+package laminate.quote.price;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

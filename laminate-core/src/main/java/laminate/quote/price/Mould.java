@@ -1,4 +1,4 @@
-package laminate.quote;
+package laminate.quote.price;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -39,7 +39,7 @@ public record Mould(
         OtherPulls others) {
 
     /** What sums leave over a whole number of moulds or pulls does not ask for one more. */
-    static final double SLACK = 1e-9;
+    private static final double SLACK = 1e-9;
 
     /**
      * Checks life and pulls.
@@ -110,7 +110,14 @@ public record Mould(
         return number(pulls, life);
     }
 
-    static int number(double pulls, OptionalInt life) {
+    /**
+     * The number of moulds of a life for a number of pulls.
+     *
+     * @param pulls pulls N
+     * @param life pulls that one lasts, empty where not stated: then one is enough
+     * @return ⌈N/life⌉, at least one
+     */
+    public static int number(double pulls, OptionalInt life) {
         return life.isEmpty() ? 1 : (int) Math.max(1, Math.ceil(pulls / life.getAsInt() - SLACK));
     }
 
