@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import laminate.quote.Mould;
+import laminate.quote.price.Mould;
 import laminate.unit.Money;
 
 /**
