@@ -25,7 +25,8 @@ final class Beside extends ScalarReading<Path> {
 
     @Override
     Path of(String text) {
-        Path path = file.resolveSibling(text.strip());
+        Path path = path(text)
+                .orElseThrow(() -> new IllegalArgumentException("this cannot be the name of a file; a path is wanted"));
         if (!Files.exists(path)) {
             throw new IllegalArgumentException(
                     "there is no file " + path + "; a path is wanted that begins where the file lies that names it");

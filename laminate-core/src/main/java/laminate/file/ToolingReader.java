@@ -23,6 +23,9 @@ final class ToolingReader {
 
     private static final int LONGEST_LIFE = 1_000_000;
 
+    /** Fifty years of one worker: what is longer is a slip. */
+    private static final Bounds SET_UP = Bounds.between(0, 100_000 * 3600.0, "0 h to 100000 h");
+
     private static final List<String> COSTS = List.of("price", "part");
     private static final List<String> STATEMENTS = List.of("price", "part", "set-up", "set-up-price");
 
@@ -95,7 +98,7 @@ final class ToolingReader {
                 in.optional("price", money(currency)),
                 in.optional("life", wholeNumber(1, LONGEST_LIFE)),
                 in.optional("planned-pulls", pieces()),
-                in.orElse("set-up", quantity(Dimension.TIME, Bounds.NOT_NEGATIVE), 0.0),
+                in.orElse("set-up", quantity(Dimension.TIME, SET_UP), 0.0),
                 in.optional("set-up-price", money(currency)));
         if (standing(in, COSTS) == COSTS.size()) {
             in.complain("part", "price and part stand together; a mould is bought or made, only one is accepted");
