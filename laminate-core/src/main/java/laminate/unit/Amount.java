@@ -57,6 +57,11 @@ public record Amount(BigDecimal value, PriceBasis measure) {
             throw new QuantityException(
                     NumberText.quoted(text) + " has no unit; write it like " + EXAMPLES, split.restStart());
         }
+        if (Unit.find(split.rest()).isEmpty()) {
+            throw new QuantityException(
+                    "unknown unit " + NumberText.quoted(split.rest()) + "; write it like " + EXAMPLES,
+                    split.restStart());
+        }
         Quantity quantity = Quantity.parse(text);
         Optional<PriceBasis> measure = PriceBasis.measureOf(quantity.unit().dimension());
         if (measure.isEmpty()) {
