@@ -23,6 +23,7 @@ import laminate.order.pieces.CuttingPlanner;
 import laminate.order.pieces.CuttingRules;
 import laminate.order.pieces.MaterialCut;
 import laminate.print.MarkdownPrinter;
+import laminate.print.Measures;
 import laminate.print.Printer;
 import laminate.print.TextPrinter;
 import laminate.print.order.CuttingSvg;
@@ -96,12 +97,25 @@ final class OrderCommand extends Command {
             Cutting cut = isCut() ? new CuttingPlanner(prices, rules()).plan(estimates) : Cutting.NONE;
             Order order = new Ordering(prices, stock(jobs), given(date, LocalDate.class))
                     .order(estimates, cut, parts.toBuy());
-            return new OrderSheet(estimates, order, cut);
+            return new OrderSheet(estimates, withRejects(order, jobs), cut);
         } catch (InputException e) {
             throw new UnusableInputException(e.getMessage());
         } catch (IllegalArgumentException e) {
             throw new UnusableInputException("order: " + e.getMessage());
         }
+    }
+
+    /** Who orders for good mouldings alone runs short by those that fail. */
+    private static Order withRejects(Order order, List<Job> jobs) {
+        double rejects = 0;
+        for (Job job : jobs) {
+            rejects = Math.max(
+                    rejects, job.terms().map(terms -> terms.pricing().rejects()).orElse(0.0));
+        }
+        return rejects == 0
+                ? order
+                : order.withRemark("what rejects take is not ordered; the workshop's pricing reckons with "
+                        + Measures.percent(rejects) + " % of all that is pulled");
     }
 
     private CuttingRules rules() {

@@ -103,9 +103,9 @@ public record Project(String name, List<Job> mouldings, List<Job> tools, List<Pa
     public List<Job> jobs(int sets) {
         List<Job> jobs = new ArrayList<>();
         Map<Part, Job> known = new HashMap<>();
-        tools.forEach(tool -> known.put(tool.part(), tool));
+        tools.forEach(tool -> known.put(tool.part().withCount(1), tool));
         for (ToolUse use : uses(sets)) {
-            Optional<Job> tool = use.tooling().mould().map(known::get);
+            Optional<Job> tool = use.tooling().mould().map(mould -> known.get(mould.withCount(1)));
             if (tool.isPresent() && use.toMake() > 0) {
                 jobs.add(0, tool.get().withCount(use.toMake()));
             }

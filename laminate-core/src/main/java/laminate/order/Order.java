@@ -1,6 +1,7 @@
 package laminate.order;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -35,6 +36,18 @@ public record Order(Optional<LocalDate> wanted, List<OrderLine> lines, List<Stri
             throw new IllegalArgumentException(
                     "an order is in one currency, not in " + String.join(" and ", currencies));
         }
+    }
+
+    /**
+     * This order with one more remark.
+     *
+     * @param remark what whoever orders should know, in a sentence without a full stop
+     * @return the order
+     */
+    public Order withRemark(String remark) {
+        List<String> more = new ArrayList<>(remarks);
+        more.add(remark);
+        return new Order(wanted, lines, missing, more);
     }
 
     /**

@@ -17,9 +17,17 @@ import laminate.quote.price.Pricing;
  */
 public record ToolUse(Tooling tooling, double pulls, int made, int toMake) {
 
-    /** Checks that there is tooling. */
+    /**
+     * Checks the numbers.
+     *
+     * @throws IllegalArgumentException if pulls are not finite, or a number is below zero
+     */
     public ToolUse {
         Objects.requireNonNull(tooling, "tooling");
+        if (!Double.isFinite(pulls) || pulls < 0 || made < 0 || toMake < 0) {
+            throw new IllegalArgumentException(tooling.mouldName() + ": pulls and numbers are zero or more, not "
+                    + pulls + " pulls, " + made + " paid for and " + toMake + " to make");
+        }
     }
 
     /**
