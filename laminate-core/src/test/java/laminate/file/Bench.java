@@ -21,6 +21,15 @@ final class Bench {
     static final Materials STOCK =
             Materials.of(MaterialFile.read(RESOURCES.resolve("stock.yaml"), Materials.of(List.of())));
 
+    /** What only the mat costs, so that sums are easy to follow. */
+    static final String PRICE_OF_MAT = """
+            currency: GBP
+            prices:
+              - {material: mat-300, price: 10 GBP/kg}
+              - {material: polyester-ortho, price: 0 GBP/kg}
+              - {material: mekp, price: 0 GBP/kg}
+            """;
+
     static final String WITHOUT_ZONES = """
             part: Bow locker lid
             process: hand lay-up

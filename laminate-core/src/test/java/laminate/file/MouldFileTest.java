@@ -37,13 +37,7 @@ class MouldFileTest {
     @BeforeEach
     void putTheYard() {
         bench = new Bench(folder);
-        bench.put("prices.yaml", """
-                currency: GBP
-                prices:
-                  - {material: mat-300, price: 10 GBP/kg}
-                  - {material: polyester-ortho, price: 0 GBP/kg}
-                  - {material: mekp, price: 0 GBP/kg}
-                """);
+        bench.put("prices.yaml", Bench.PRICE_OF_MAT);
         bench.put("workshop.yaml", """
                 loss: {hand lay-up: {reinforcement: 0 %, laps: 0 %}}
                 consumables: 0 %

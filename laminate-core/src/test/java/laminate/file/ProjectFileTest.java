@@ -44,13 +44,7 @@ class ProjectFileTest {
     @BeforeEach
     void putTheYard() {
         bench = new Bench(folder);
-        bench.put("prices.yaml", """
-                currency: GBP
-                prices:
-                  - {material: mat-300, price: 10 GBP/kg}
-                  - {material: polyester-ortho, price: 0 GBP/kg}
-                  - {material: mekp, price: 0 GBP/kg}
-                """);
+        bench.put("prices.yaml", Bench.PRICE_OF_MAT);
         bench.put("workshop.yaml", """
                 consumables: 0 %
                 labour: {rate: 25 GBP/h, operations: {mould preparation: 0 h/m², lay-up: 0 h/m², making: 2 h}}
