@@ -132,14 +132,25 @@ final class TableText {
 
     private int widestWords() {
         int widest = -1;
-        int width = NARROWEST_WORDS;
+        int width = 0;
         for (int c = 0; c < widths.length; c++) {
-            if (table.columns().get(c).align() == Align.LEFT && widths[c] > width) {
+            if (table.columns().get(c).align() == Align.LEFT && widths[c] > Math.max(width, leastWords(c))) {
                 widest = c;
                 width = widths[c];
             }
         }
         return widest;
+    }
+
+    /** No word is broken where the table can be told in pieces instead. */
+    private int leastWords(int c) {
+        int least = NARROWEST_WORDS;
+        if (table.groups() > 1) {
+            for (List<String> row : table.rows()) {
+                least = Math.max(least, Lines.longestWord(row.get(c)));
+            }
+        }
+        return least;
     }
 
     private List<String> columns() {

@@ -56,6 +56,22 @@ class TableTextTest {
     }
 
     @Test
+    void aTableInGroupsIsToldInPiecesBeforeAWordIsBroken() {
+        Table wide = new Table.Builder(
+                        Column.words("line"),
+                        Column.numbers("for 1", "GBP").in(1),
+                        Column.numbers("for 10", "GBP").in(2),
+                        Column.numbers("for 100", "GBP").in(3))
+                .row("consumables", "1234.50", "12345.00", "123450.00")
+                .build();
+
+        assertThat(TableText.lines(wide, 39, Style.PLAIN)).anyMatch(line -> line.startsWith("consumables 1234.50"));
+        assertThat(TableText.lines(wide, 36, Style.PLAIN))
+                .contains("consumables  1234.50  12345.00", "consumables  123450.00")
+                .noneMatch(line -> line.startsWith("es"));
+    }
+
+    @Test
     void aTableInGroupsThatCannotFitIsToldInPieces() {
         Table wide = new Table.Builder(
                         Column.words(""),

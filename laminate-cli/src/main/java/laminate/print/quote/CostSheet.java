@@ -78,7 +78,10 @@ public final class CostSheet {
 
     private static Table buildUp(QuotedPart part) {
         List<Column> columns = new ArrayList<>(List.of(Column.words("line"), Column.words("by")));
-        part.quote().offers().forEach(offer -> columns.add(Column.numbers("for " + count(offer), part.currency())));
+        for (Quote.Offer offer : part.quote().offers()) {
+            int group = columns.size() - 1;
+            columns.add(Column.numbers("for " + count(offer), part.currency()).in(group));
+        }
         Table.Builder table = new Table.Builder(columns);
         Rates rates = new Rates(part);
         for (PriceLine line : PriceLine.values()) {

@@ -88,7 +88,9 @@ final class SetSheet {
 
     private Table buildUp() {
         List<Column> columns = new ArrayList<>(List.of(Column.words("line")));
-        totals.forEach(total -> columns.add(money("for " + total.count())));
+        for (BatchTotal total : totals) {
+            columns.add(money("for " + total.count()).in(columns.size()));
+        }
         Table.Builder table = new Table.Builder(columns);
         for (PriceLine line : PriceLine.values()) {
             if (line == PriceLine.REJECTS) {
