@@ -111,7 +111,7 @@ public record Project(String name, List<Job> mouldings, List<Job> tools, List<Pa
             }
         }
         for (Job moulding : mouldings) {
-            jobs.add(moulding.withCount(number(moulding.part(), sets)));
+            jobs.add(moulding.with(moulding.part().inSets(sets), moulding.files()));
         }
         return jobs;
     }
@@ -130,14 +130,6 @@ public record Project(String name, List<Job> mouldings, List<Job> tools, List<Pa
                 .filter(use -> use.tooling().name().isPresent())
                 .map(use -> new Item(use.name(), use.toMake(), 0, use.tooling().price()))
                 .toList();
-    }
-
-    private static int number(Part part, int sets) {
-        long number = (long) part.count() * sets;
-        if (number > Integer.MAX_VALUE) {
-            throw new IllegalArgumentException(sets + " sets are more of " + part.name() + " than can be counted");
-        }
-        return (int) number;
     }
 
     /**

@@ -103,6 +103,22 @@ public record Part(
     }
 
     /**
+     * This part in the number that so many sets hold.
+     *
+     * @param sets how many sets, each of this part's count
+     * @return the part
+     * @throws IllegalArgumentException if the number is below one, or larger than can be counted
+     */
+    public Part inSets(int sets) {
+        long mouldings = (long) count * sets;
+        if (mouldings > Integer.MAX_VALUE) {
+            throw new IllegalArgumentException(
+                    name + ": " + sets + " sets of " + count + " are more than can be counted");
+        }
+        return withCount((int) mouldings);
+    }
+
+    /**
      * This part with panels to be checked.
      *
      * @param planned the panels

@@ -212,15 +212,6 @@ final class Tools {
         if (sets < 1) {
             throw new IllegalArgumentException("a batch is of one or more, not " + sets);
         }
-        return set.stream().map(part -> part.withCount(times(part, sets))).toList();
-    }
-
-    private static int times(Part part, int sets) {
-        long count = (long) part.count() * sets;
-        if (count > Integer.MAX_VALUE) {
-            throw new IllegalArgumentException(
-                    part.name() + ": " + sets + " sets of " + part.count() + " are more than can be counted");
-        }
-        return (int) count;
+        return set.stream().map(part -> part.inSets(sets)).toList();
     }
 }
