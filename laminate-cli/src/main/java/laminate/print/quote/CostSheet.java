@@ -82,22 +82,12 @@ public final class CostSheet {
             int group = columns.size() - 1;
             columns.add(Column.numbers("for " + count(offer), part.currency()).in(group));
         }
-        Table.Builder table = new Table.Builder(columns);
         Rates rates = new Rates(part);
-        for (PriceLine line : PriceLine.values()) {
-            if (line == PriceLine.REJECTS) {
-                table.row(
-                        row(part, "direct cost", "sum", price -> price.direct().total()));
-            } else if (line == PriceLine.MARGIN) {
-                table.row(row(part, "cost", "sum of the lines", BatchPrice::cost));
-            }
-            if (line.compareTo(PriceLine.NET) < 0) {
-                table.row(row(part, line.word(), rates.of(line), line::of));
-            } else {
-                table.total(row(part, line.word(), rates.of(line), line::of));
-            }
-        }
-        return table.build();
+        return BuildUpTable.of(
+                columns,
+                line -> row(part, line.word(), rates.of(line), line::of),
+                row(part, "direct cost", "sum", price -> price.direct().total()),
+                row(part, "cost", "sum of the lines", BatchPrice::cost));
     }
 
     private static List<String> row(QuotedPart part, String name, String by, Function<BatchPrice, Money> amount) {

@@ -91,21 +91,11 @@ final class SetSheet {
         for (BatchTotal total : totals) {
             columns.add(money("for " + total.count()).in(columns.size()));
         }
-        Table.Builder table = new Table.Builder(columns);
-        for (PriceLine line : PriceLine.values()) {
-            if (line == PriceLine.REJECTS) {
-                table.row(row("direct cost", BatchTotal::direct));
-            } else if (line == PriceLine.MARGIN) {
-                table.row(row("cost", BatchTotal::cost));
-            }
-            List<String> row = row(line == PriceLine.UNIT_NET ? "net for a set" : line.word(), sum -> sum.of(line));
-            if (line.compareTo(PriceLine.NET) < 0) {
-                table.row(row);
-            } else {
-                table.total(row);
-            }
-        }
-        return table.build();
+        return BuildUpTable.of(
+                columns,
+                line -> row(line == PriceLine.UNIT_NET ? "net for a set" : line.word(), total -> total.of(line)),
+                row("direct cost", BatchTotal::direct),
+                row("cost", BatchTotal::cost));
     }
 
     private List<String> row(String name, Function<BatchTotal, Money> amount) {
