@@ -7,6 +7,7 @@ import laminate.order.Laying.Roll;
 import laminate.order.Laying.Taken;
 import laminate.order.packs.PackCount;
 import laminate.order.pieces.MaterialCut;
+import laminate.unit.PriceBasis;
 
 /**
  * Buys what is planned to be cut: packs that all pulls fit on, none over the end of a roll, and that hold no less than the
@@ -51,8 +52,8 @@ final class CutPurchase {
     private List<Roll> rolls(List<Double> stock) {
         List<Roll> rolls = new ArrayList<>();
         for (double amount : stock) {
-            double area =
-                    Offer.area(amount, offer.measure(), reckoned.quantity()).orElse(0);
+            double area = Offer.inMeasure(amount, offer.measure(), PriceBasis.M2, reckoned.quantity())
+                    .orElse(0);
             if (area > 0) {
                 rolls.add(new Roll("in stock", cut.width(), area / cut.width()));
             }

@@ -95,18 +95,9 @@ record Offer(
     /** A pack of unknown width is trusted to be as wide as was planned for, one of unknown length to be long enough. */
     private static Roll rollOf(PackPrice pack, MaterialQuantity quantity, MaterialCut cut) {
         double width = pack.width().orElse(cut.width());
-        OptionalDouble area =
-                area(pack.amount().value().doubleValue(), pack.amount().measure(), quantity);
+        OptionalDouble area = inMeasure(pack.amount(), PriceBasis.M2, quantity);
         double byArea = area.isPresent() ? area.getAsDouble() / width : Double.POSITIVE_INFINITY;
         return new Roll(pack.name(), width, pack.length().orElse(byArea));
-    }
-
-    /** The area of so much of a material (m²), as the whole need is to its area; empty if that is not known. */
-    static OptionalDouble area(double amount, PriceBasis measure, MaterialQuantity quantity) {
-        OptionalDouble all = quantity.amount(measure);
-        return all.isEmpty() || all.getAsDouble() == 0 || quantity.area().isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(amount / all.getAsDouble() * quantity.area().getAsDouble());
     }
 
     private static PackPrice piece(Money each) {
@@ -158,11 +149,14 @@ record Offer(
 
     /** So much of a material in another measure: it is in proportion to the need, which is known by several. */
     static OptionalDouble inMeasure(Amount amount, PriceBasis measure, MaterialQuantity quantity) {
-        double value = amount.value().doubleValue();
-        if (amount.measure() == measure) {
+        return inMeasure(amount.value().doubleValue(), amount.measure(), measure, quantity);
+    }
+
+    static OptionalDouble inMeasure(double value, PriceBasis given, PriceBasis measure, MaterialQuantity quantity) {
+        if (given == measure) {
             return OptionalDouble.of(value);
         }
-        OptionalDouble inGiven = quantity.amount(amount.measure());
+        OptionalDouble inGiven = quantity.amount(given);
         OptionalDouble inMeasure = quantity.amount(measure);
         return inGiven.isPresent() && inMeasure.isPresent() && inGiven.getAsDouble() > 0
                 ? OptionalDouble.of(value / inGiven.getAsDouble() * inMeasure.getAsDouble())
